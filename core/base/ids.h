@@ -1,0 +1,34 @@
+// Names of rows: one type per kind of thing, so that a machine's id is never taken for a pattern's.
+//
+// An id is a non-empty text, unique within its centre and never reused: a UUID for what people make, a readable word in
+// the demo. Ids order by code point, which makes results independent of the order of the input.
+#pragma once
+
+#include <QHashFunctions>
+#include <QString>
+
+#include <compare>
+
+namespace laneward {
+
+template <class Tag>
+struct Id {
+    QString value;
+
+    bool isEmpty() const { return value.isEmpty(); }
+    friend bool operator==(const Id&, const Id&) = default;
+    friend std::strong_ordering operator<=>(const Id& a, const Id& b) { return a.value.compare(b.value) <=> 0; }
+    friend size_t qHash(const Id& id, size_t seed = 0) noexcept { return ::qHash(id.value, seed); }
+};
+
+using CentreId = Id<struct CentreTag>;
+using MachineId = Id<struct MachineTag>;
+using PersonId = Id<struct PersonTag>;
+using ShiftId = Id<struct ShiftTag>;
+using OutageId = Id<struct OutageTag>;
+using PatternId = Id<struct PatternTag>;
+using SeriesId = Id<struct SeriesTag>;
+using JobId = Id<struct JobTag>;
+using OperationId = Id<struct OperationTag>;  ///< of one recorded operation; a UUID, unique in the database
+
+}  // namespace laneward

@@ -1,0 +1,98 @@
+// The whole state of a centre as one value, and what follows from it.
+//
+// State in memory = what is, what is asked, and the open window of what happened; older history is queried by range from
+// storage and never loaded whole.
+#pragma once
+
+#include "core/planning/plan.h"
+
+namespace laneward {
+
+enum class IncidentKind { Spill, Jam, Fault, Injury, NearMiss };
+
+struct Incident {
+    OperationId id;
+    IncidentKind kind = IncidentKind::Spill;
+    Instant at;
+    int lane = 0;       ///< 0 = none
+    MachineId machine;  ///< empty = none
+    PersonId person;
+    QString text;
+    friend bool operator==(const Incident&, const Incident&) = default;
+};
+
+/// What one shift tells the next.
+struct HandOver {
+    OperationId id;
+    QDate date;
+    Instant at;
+    PersonId person;
+    QString text;
+    friend bool operator==(const HandOver&, const HandOver&) = default;
+};
+
+/// A measured level or voltage, or tanks filled, waste emptied, pack swapped, all by saying what is in the machine now.
+struct LevelReading {
+    OperationId id;
+    PersonId person;
+    MachineLevels levels;
+    friend bool operator==(const LevelReading&, const LevelReading&) = default;
+};
+
+struct SeasonState {
+    Centre centre;
+    std::vector<Series> series;
+    std::vector<Pattern> patterns;
+    std::vector<Job> confirmed;          ///< confirmed and not older than the open window
+    std::vector<RunLog> runs;            ///< the open window, corrections included
+    std::vector<LaneTreatment> before;   ///< last treatments before the open window
+    std::vector<LevelReading> readings;  ///< the latest per machine and the open window's
+    std::vector<Incident> incidents;     ///< of the open window
+    std::vector<HandOver> handOvers;     ///< of the open window
+    friend bool operator==(const SeasonState&, const SeasonState&) = default;
+};
+
+/// Days of history that are kept in memory.
+inline constexpr int openWindowDays = 35;
+
+/// What planning needs, as of `now`: limits from settings, levels carried forward from the last reading by the runs since,
+/// committed jobs with their run logs joined, each lane's last treatment.
+State planningState(const SeasonState& season, Instant now);
+/// The last treatment of each lane by `t`, from the runs that stand and from before the open window.
+std::vector<LaneTreatment> treatmentsUntil(const SeasonState& season, Instant t);
+
+/// What is on a lane at `t`, by the runs and the play since.
+struct LaneNow {
+    int lane = 0;
+    LaneCondition condition;
+    bool inPlay = false;
+    bool outOfService = false;
+};
+std::vector<LaneNow> lanesAt(const SeasonState& season, const Occupancy& occupancy, Instant t);
+
+/// What a machine holds against what tonight's jobs take.
+struct Readiness {
+    MachineId machine;
+    MachineLevels now;
+    JobUse tonight;   ///< of the jobs still to run
+    int refills = 0;  ///< planned steps still to come
+    int emptyings = 0;
+    int swaps = 0;
+    std::optional<Instant> measuredAt;
+    std::vector<Finding> findings;  ///< "readiness.…": what is short, what to measure
+};
+std::vector<Readiness> readinessOf(const SeasonState& season, const Plan& plan, Instant now);
+
+/// The difference between two plans: an answer to 'what if'.
+struct PlanDifference {
+    std::vector<Job> added;
+    std::vector<Job> removed;
+    std::vector<std::pair<Job, Job>> moved;  ///< same lanes, pattern and needs at another time or machine
+    Objective before;
+    Objective after;
+    Microlitres conditioner;  ///< after - before
+    Microlitres cleaner;
+};
+PlanDifference difference(const Plan& before, const Plan& after);
+
+}  // namespace laneward

@@ -1,0 +1,88 @@
+// A centre's database: SQLite in one file, or PostgreSQL for many PCs; the same repositories on both.
+//
+//     Result<std::unique_ptr<Store>> store = Store::open(Location::parse("club.laneward"), Access::ReadWrite);
+//     Result<SeasonState> season = (*store)->load(now);
+//
+// One Store belongs to one thread. Files are made with mode 0600 and checked (quick_check, application id, schema version) before
+// use; a damaged or newer file is refused untouched. A file or folder that cannot be written opens read-only and says so.
+#pragma once
+
+#include "core/storage/edit.h"
+
+#include <QUrl>
+
+#include <memory>
+
+namespace laneward {
+
+class Database;
+
+/// Where a centre is kept.
+struct Location {
+    enum class Kind { Sqlite, Postgres };
+    Kind kind = Kind::Sqlite;
+    QString path;  ///< SQLite file
+    QUrl server;   ///< postgresql://user@host:port/db, host may be a socket directory in ?host=; without password
+    /// Errors (Usage): "location.password", "location.unreadable".
+    static Result<Location> parse(const QString& fileOrUrl);
+    QString shown() const;
+};
+
+enum class Access { ReadWrite, ReadOnly, Create };  ///< Create refuses an existing file or centre
+
+/// What a range of history holds, for pages that look back.
+struct HistorySlice {
+    std::vector<RunLog> runs;
+    std::vector<Incident> incidents;
+    std::vector<HandOver> handOvers;
+    std::vector<LevelReading> readings;
+    std::vector<Job> jobs;
+};
+
+class Store {
+public:
+    /// Errors: Io "store.missing", "store.damaged", "store.not-a-database", "store.locked", "store.unreachable",
+    /// Refused "store.newer-schema", "store.exists".
+    static Result<std::unique_ptr<Store>> open(const Location& location, Access access);
+    ~Store();
+    Store(const Store&) = delete;
+    Store& operator=(const Store&) = delete;
+
+    const Location& location() const;
+    bool isReadOnly() const;
+
+    /// The state with its open window as of `now`.
+    Result<SeasonState> load(Instant now);
+    Result<HistorySlice> history(const Span& time);
+
+    /// Errors: Refused "edit.conflict" (subject: the row's name, values: who, when), "edit.read-only"; Io "store.locked".
+    /// Returns the counter-edit (its id is empty: the caller gives it one when it undoes).
+    Result<Edit> apply(const Edit& edit);
+    /// Appends all or none. A record whose id is already stored with the same content is success without effect (so that an
+    /// unclear commit can be repeated); with other content: Refused "record.id-taken".
+    Outcome append(const std::vector<Record>& records);
+
+    /// Grows whenever anybody changes the centre: cheap to ask, for noticing other PCs.
+    Result<std::int64_t> changeCounter();
+
+    /// Integrity of the file, references and versions; empty when sound.
+    Result<std::vector<Finding>> check();
+    /// A verified copy in `directory` named after centre and `now`; returns its path. SQLite: VACUUM INTO; PostgreSQL: the centre
+    /// file.
+    Result<QString> backup(const QString& directory, Instant now);
+
+    /// Replaces everything by a centre file's content in one transaction, or fills an empty store. Used by import and demo.
+    Outcome replaceAll(const SeasonState& season, const HistorySlice& history, PersonId person, Instant at);
+
+    Database& database();
+
+private:
+    explicit Store(std::unique_ptr<Database> database, Location location);
+    struct Parts;
+    std::unique_ptr<Parts> m_parts;
+};
+
+/// Puts a verified backup in place of a SQLite centre; the replaced file is kept beside it with the time in its name.
+Outcome restore(const QString& backupFile, const Location& location, Instant now);
+
+}  // namespace laneward
