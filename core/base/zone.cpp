@@ -26,11 +26,18 @@ LocalTime fromAsIfUtc(std::int64_t seconds) {
     return {QDate::fromJulianDay(day + unixEpochJulianDay), QTime::fromMSecsSinceStartOfDay(int(rest) * 1000)};
 }
 
+bool isKnown(const QByteArray& id) {
+    if (QTimeZone::isTimeZoneIdAvailable(id)) return true;
+    // Qt lists only zones that have a place on the map. Of the others these are in files of calendars; asking for any name would
+    // accept what merely looks like a POSIX rule.
+    return ((id.startsWith("Etc/") && !id.contains("..")) || id == "GMT") && QTimeZone(id).isValid();
+}
+
 /// "/vendor/2026a/Europe/Berlin" names Europe/Berlin: drop leading parts until the database knows the rest.
 QByteArray knownId(QByteArray id) {
     id = id.trimmed();
     while (!id.isEmpty()) {
-        if (QTimeZone::isTimeZoneIdAvailable(id)) return id;
+        if (isKnown(id)) return id;
         const qsizetype slash = id.indexOf('/');
         if (slash < 0) return {};
         id = id.mid(slash + 1);

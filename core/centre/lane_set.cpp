@@ -26,8 +26,9 @@ LaneSet LaneSet::range(int first, int last) {
 Result<LaneSet> LaneSet::parse(const QString& text) {
     static const QRegularExpression separators(QStringLiteral("[,;\\s]+"));
     static const QRegularExpression part(QStringLiteral("^(\\d{1,4})(?:[-\u2013](\\d{1,4}))?$"));
+    static const QRegularExpression dash(QStringLiteral("\\s*[-\u2013]\\s*"));
     QString tight = text;
-    tight.replace(QRegularExpression(QStringLiteral("\\s*[-\u2013]\\s*")), QStringLiteral("-"));
+    tight.replace(dash, QStringLiteral("-"));
     LaneSet set;
     for (const QString& piece : tight.split(separators, Qt::SkipEmptyParts)) {
         const QRegularExpressionMatch match = part.match(piece);

@@ -17,6 +17,8 @@ struct Speech {
 };
 
 QString text(const Finding& finding, const Speech& speech);
+/// Whether text() has words for the rule; without, it prints the bare facts.
+bool isWorded(const QByteArray& rule);
 QString text(const Error& error, const Speech& speech);
 QString text(const Value& value, const Speech& speech);
 QString text(Treatment treatment);
@@ -36,8 +38,9 @@ QString durationText(Seconds d, const Speech& speech);    ///< "9 min", "2 h 05 
 QString amountText(Microlitres a, const Speech& speech);  ///< "302 mL", "1.9 L", "10.2 fl oz"
 QString lengthText(Micrometres l, const Speech& speech);  ///< "40 ft", "12.2 m"
 QString voltsText(Millivolts v, const Speech& speech);
-/// A recurrence in words, with its next dates: "Every Thursday until 25 March 2027, not on 24 December; next: …".
-QString seriesText(const Series& series, const Speech& speech);
+/// A recurrence in words, with the next dates from `from` on (or the first ones): "Every Thursday until 25 March 2027, not on
+/// 24 December; next: …".
+QString seriesText(const Series& series, const Speech& speech, QDate from = {});
 /// Names shown in one line: control and bidirectional formatting characters become visible marks.
 QString shown(const QString& name);
 

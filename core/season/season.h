@@ -18,6 +18,7 @@ struct Incident {
     MachineId machine;  ///< empty = none
     PersonId person;
     QString text;
+    std::optional<OperationId> corrects;  ///< replaces that earlier one; with an empty text it only withdraws it
     friend bool operator==(const Incident&, const Incident&) = default;
 };
 
@@ -28,6 +29,7 @@ struct HandOver {
     Instant at;
     PersonId person;
     QString text;
+    std::optional<OperationId> corrects;  ///< replaces that earlier one; with an empty text it only withdraws it
     friend bool operator==(const HandOver&, const HandOver&) = default;
 };
 
@@ -36,6 +38,7 @@ struct LevelReading {
     OperationId id;
     PersonId person;
     MachineLevels levels;
+    std::optional<OperationId> corrects;  ///< replaces that earlier one
     friend bool operator==(const LevelReading&, const LevelReading&) = default;
 };
 
@@ -51,6 +54,11 @@ struct SeasonState {
     std::vector<HandOver> handOvers;     ///< of the open window
     friend bool operator==(const SeasonState&, const SeasonState&) = default;
 };
+
+/// Those that stand: without the corrected, and without incidents and notes that only withdraw. Order as given.
+std::vector<Incident> standing(std::vector<Incident> incidents);
+std::vector<HandOver> standing(std::vector<HandOver> handOvers);
+std::vector<LevelReading> standing(std::vector<LevelReading> readings);
 
 /// Days of history that are kept in memory.
 inline constexpr int openWindowDays = 35;

@@ -12,6 +12,7 @@ inline constexpr int centreFileVersion = 1;
 struct CentreFile {
     SeasonState season;  ///< with an empty history part: all records are in `history`
     HistorySlice history;
+    friend bool operator==(const CentreFile&, const CentreFile&) = default;
 };
 
 /// Keys {format: "laneward-centre", version, centre, lanes, machines, people, shifts, outages, patterns, series, jobs, runs, …}.

@@ -69,6 +69,7 @@ void describe(V& visit, T& i) {
     visit("machine", i.machine);
     visit("person", i.person);
     visit("note", i.text);
+    visit("corrects", i.corrects);
 }
 
 template <class V, ValueOf<HandOver> T>
@@ -78,6 +79,7 @@ void describe(V& visit, T& h) {
     visit("happened_at", h.at);
     visit("person", h.person);
     visit("note", h.text);
+    visit("corrects", h.corrects);
 }
 
 template <class V, ValueOf<LevelReading> T>
@@ -91,6 +93,7 @@ void describe(V& visit, T& r) {
     visit("waste_ul", r.levels.waste);
     visit("lanes_left", r.levels.lanesLeft);
     visit("volts_mv", r.levels.volts);
+    visit("corrects", r.corrects);
 }
 
 }  // namespace laneward

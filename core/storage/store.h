@@ -37,12 +37,14 @@ struct HistorySlice {
     std::vector<HandOver> handOvers;
     std::vector<LevelReading> readings;
     std::vector<Job> jobs;
+    friend bool operator==(const HistorySlice&, const HistorySlice&) = default;
 };
 
 class Store {
 public:
-    /// Errors: Io "store.missing", "store.damaged", "store.not-a-database", "store.locked", "store.unreachable",
-    /// Refused "store.newer-schema", "store.exists".
+    /// Errors: Io "store.missing", "store.damaged", "store.not-a-database", "store.locked", "store.unreachable", "store.disk-full",
+    /// "store.no-driver", Refused "store.newer-schema", "store.older-schema" (and read-only), "store.exists". These Io errors may
+    /// come from every other call too.
     static Result<std::unique_ptr<Store>> open(const Location& location, Access access);
     ~Store();
     Store(const Store&) = delete;
@@ -51,27 +53,33 @@ public:
     const Location& location() const;
     bool isReadOnly() const;
 
-    /// The state with its open window as of `now`.
+    /// The state with its open window as of `now`; without a centre one whose facts have an empty id. Lists are ordered by id,
+    /// records by time.
     Result<SeasonState> load(Instant now);
+    /// Records and jobs of a range, and corrections of them wherever they lie.
     Result<HistorySlice> history(const Span& time);
 
-    /// Errors: Refused "edit.conflict" (subject: the row's name, values: who, when), "edit.read-only"; Io "store.locked".
-    /// Returns the counter-edit (its id is empty: the caller gives it one when it undoes).
+    /// Errors: Refused "edit.conflict" (subject: the row's name, values: who, when), "edit.read-only", "edit.already-done",
+    /// "edit.still-used", "edit.centre-stays"; Invalid "edit.unstorable", "edit.unknown-reference", "edit.other-row", "edit.empty",
+    /// "store.no-centre". Returns the counter-edit (its id is empty: the caller gives it one when it undoes).
     Result<Edit> apply(const Edit& edit);
     /// Appends all or none. A record whose id is already stored with the same content is success without effect (so that an
-    /// unclear commit can be repeated); with other content: Refused "record.id-taken".
+    /// unclear commit can be repeated); with other content: Refused "record.id-taken". Further errors: Refused
+    /// "record.already-corrected", "edit.read-only"; Invalid "record.unknown-lane", "record.unknown-reference",
+    /// "record.ends-before-start", "record.unstorable", "store.no-centre". What a record corrects comes before it.
     Outcome append(const std::vector<Record>& records);
 
     /// Grows whenever anybody changes the centre: cheap to ask, for noticing other PCs.
     Result<std::int64_t> changeCounter();
 
-    /// Integrity of the file, references and versions; empty when sound.
+    /// Integrity of the file, references and versions ("check.…"), and what the rooms say about their values; empty when sound.
     Result<std::vector<Finding>> check();
     /// A verified copy in `directory` named after centre and `now`; returns its path. SQLite: VACUUM INTO; PostgreSQL: the centre
     /// file.
     Result<QString> backup(const QString& directory, Instant now);
 
     /// Replaces everything by a centre file's content in one transaction, or fills an empty store. Used by import and demo.
+    /// Records may stand in both parts. Errors: Invalid "import.unstorable", "import.unknown-reference", "import.id-twice".
     Outcome replaceAll(const SeasonState& season, const HistorySlice& history, PersonId person, Instant at);
 
     Database& database();

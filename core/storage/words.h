@@ -48,8 +48,8 @@ struct Words<JobState> {
 };
 template <>
 struct Words<StepKind> {
-    static constexpr std::array all{"leave-bay", "refill", "empty-waste",      "swap-pack", "charge",
-                                    "duty", "first-pair-twice", "treat", "return-to-bay"};
+    static constexpr std::array all{"leave-bay", "refill",           "empty-waste", "swap-pack",    "charge",
+                                    "duty",      "first-pair-twice", "treat",       "return-to-bay"};
 };
 template <>
 struct Words<RunResult> {

@@ -1,0 +1,69 @@
+#include "app/cli/command_list.h"
+#include "app/cli/csv_rows.h"
+#include "core/calendar/icalendar.h"
+#include "core/documents/writers.h"
+#include "core/storage/centre_file.h"
+
+#include <QFileInfo>
+#include <QSaveFile>
+
+namespace laneward::cli {
+
+namespace {
+
+constexpr int daysOfJobs = 28;
+
+Status done(const Outcome& outcome) { return outcome ? Status(0) : Status(outcome.error()); }
+
+Status exportJson(const Call& call, const QString& name) {
+    Result<std::unique_ptr<Store>> store = openStore(call, Access::ReadOnly);
+    if (!store) return store.error();
+    const Result<CentreFile> centre = exported(**store);
+    if (!centre) return centre.error();
+    const Outcome allowed = mayBeWritten(name);
+    if (!allowed) return allowed.error();
+    QSaveFile file(name);
+    if (!file.open(QIODevice::WriteOnly)) return fault(ErrorKind::Io, "file.not-written", name, {file.errorString()});
+    const Outcome written = writeCentreFile(file, *centre);
+    if (!written) return written.error();
+    if (!file.commit()) return fault(ErrorKind::Io, "file.not-written", name, {file.errorString()});
+    return 0;
+}
+
+Status exportCsv(const Call& call, const Loaded& loaded, const QString& name) {
+    const QString kind = call.options.value("kind");
+    if (kind == "series") return done(writeFile(name, seriesToCsv(loaded.season.series)));
+    if (kind == "strokes") return done(writeFile(name, patternsToCsv(loaded.season.patterns)));
+    return wrongUsage("cli.bad-kind", kind, {QString("series, strokes")});
+}
+
+Status exportJobs(const Call& call) {
+    const QString name = call.options.value("jobs");
+    if (QFileInfo(name).suffix().toLower() != "ics") return wrongUsage("cli.bad-extension", name, {QString(".ics")});
+    const Outcome arguments = noArguments(call);
+    if (!arguments) return arguments.error();
+    const Result<Loaded> loaded = load(call, Access::ReadOnly);
+    if (!loaded) return loaded.error();
+    const Result<DateRange> range = rangeOf(call, dateOf(loaded->season.centre, loaded->now), daysOfJobs);
+    if (!range) return range.error();
+    const State state = planningState(loaded->season, loaded->now);
+    const Plan made = laneward::plan(state, loaded->now, *range);
+    return done(writeFile(name, jobsIcs(made, state, loaded->speech, loaded->now)));
+}
+
+}  // namespace
+
+Status exportFile(const Call& call) {
+    if (call.options.isSet("jobs")) return exportJobs(call);
+    const Result<QString> name = onlyArgument(call, "FILE");
+    if (!name) return name.error();
+    const QString extension = QFileInfo(*name).suffix().toLower();
+    if (extension == "json") return exportJson(call, *name);
+    if (extension != "ics" && extension != "csv") return wrongUsage("cli.bad-extension", *name, {QString(".json, .ics, .csv")});
+    const Result<Loaded> loaded = load(call, Access::ReadOnly);
+    if (!loaded) return loaded.error();
+    if (extension == "csv") return exportCsv(call, *loaded, *name);
+    return done(writeFile(*name, writeIcs(loaded->season.series, loaded->now)));
+}
+
+}  // namespace laneward::cli

@@ -1,0 +1,26 @@
+#include "app/edits/page.h"
+
+#include <QShowEvent>
+
+namespace laneward {
+
+Page::Page(Session& session, QWidget* parent) : QWidget(parent), m_session(session) {
+    connect(&session, &Session::changed, this, &Page::refreshSoon);
+}
+
+void Page::refreshSoon() {
+    m_stale = !isVisible();
+    if (m_stale) return;
+    refresh();
+    Q_EMIT headlineChanged();
+}
+
+void Page::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    if (!m_stale) return;
+    m_stale = false;
+    refresh();
+    Q_EMIT headlineChanged();
+}
+
+}  // namespace laneward

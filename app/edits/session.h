@@ -1,0 +1,118 @@
+// The open centre as the window sees it: one store, one state, one stack of edits, one person at the desk.
+//
+// Pages read the state and the plan, ask for edits and records, and listen to changed(). Every edit goes through apply() and can
+// be undone; every record is appended and is undone by its counter-record. What the store refuses is said in one line by
+// problem(), and nothing has changed then. References that planOf() and occupancyOf() return hold until the next changed().
+//
+//     if (session.apply(tr("Move %1").arg(title), {RowChange<Series>{before, after}})) closeEditor();
+#pragma once
+
+#include "app/edits/row_versions.h"
+#include "core/base/clock.h"
+#include "core/documents/wording.h"
+#include "core/storage/store.h"
+
+#include <QObject>
+#include <QUndoStack>
+
+#include <functional>
+#include <memory>
+
+namespace laneward {
+
+/// What one undoable step does: rows replaced, records appended, both or one of them.
+struct Deed {
+    QString name;
+    std::vector<Change> changes;
+    std::vector<Record> records;
+};
+
+class Session : public QObject {
+    Q_OBJECT
+
+public:
+    /// `store` has been opened by the caller; `clock` outlives the session.
+    Session(std::unique_ptr<Store> store, const Clock& clock, QObject* parent = nullptr);
+    ~Session() override;
+
+    /// Reads the whole state again. Called by the constructor, after edits, and when another PC changed the centre.
+    Outcome reload();
+    /// Reads again if somebody else has changed the centre; to be called every few seconds.
+    void lookForOthers();
+    /// Tells the session that time has passed: plans that begin in the past are made again.
+    void tick();
+
+    const SeasonState& season() const { return m_season; }
+    Store& store() { return *m_store; }
+    bool isReadOnly() const;
+    Instant now() const { return m_clock.now(); }
+    std::optional<Instant> savedAt() const { return m_savedAt; }  ///< last time this window wrote something
+    QDate today() const;                                          ///< the centre's day
+    Speech speech() const;
+    Zone zone() const { return m_zone; }
+
+    /// The plan of one day: memoised until the state changes; `day` within reason of today.
+    const Plan& planOf(QDate day);
+    /// The plan of a range, memoised likewise (calendar month, season).
+    const Plan& planOf(const DateRange& range);
+    /// Occurrences of a range, memoised likewise.
+    const Occupancy& occupancyOf(const DateRange& range);
+    /// The state that planning sees now.
+    const State& planningState();
+
+    std::optional<Person> person() const;
+    void setPerson(const PersonId& id);
+    /// Asks who is at the desk when the first edit or record needs to know; the answer is kept for the sitting.
+    void setPersonChooser(std::function<PersonId()> chooser) { m_chooser = std::move(chooser); }
+
+    /// Applies the changes as one undoable edit called `name`; the versions in `before` are those of season().
+    bool apply(const QString& name, std::vector<Change> changes);
+    /// Appends records as one undoable step called `name`. Empty ids and persons and recordedAt are filled in.
+    bool record(const QString& name, std::vector<Record> records);
+    /// Rows and records in one undoable step.
+    bool perform(Deed deed);
+    QUndoStack& undoStack() { return m_undo; }
+
+    /// Stores the day's proposed jobs as confirmed with the next plan version; undoable. Returns that version, 0 on failure or
+    /// when there is nothing new to confirm (then the current version).
+    int confirmDay(QDate day);
+    /// 'Still playing, slips by …': lengthens that one occurrence; the evening is planned again.
+    bool slip(const SeriesId& series, const LocalTime& original, Seconds by);
+
+    OperationId newOperation() const;  ///< a fresh UUID
+
+Q_SIGNALS:
+    void changed();  ///< the state is another; ask for everything again
+    void personChanged();
+    void problem(const QString& line);  ///< something was refused; nothing has changed
+    void said(const QString& line);     ///< something was done, in words
+
+private:
+    friend class UndoableStep;
+    void forget();
+    void refuse(const Error& error);
+    bool knowsPerson();
+    /// Applies, keeps the row versions, and turns `edit` into its counter-edit.
+    bool commit(Edit& edit, const std::vector<Passage>& passages);
+    bool append(const std::vector<Record>& records);
+    void fillIn(Record& record) const;
+    std::vector<Record> counterOf(const std::vector<Record>& records) const;
+    ErrorKind lastRefusal() const { return m_refusal; }
+    void settled();
+
+    struct Memo;
+    std::unique_ptr<Store> m_store;
+    const Clock& m_clock;
+    SeasonState m_season;
+    Zone m_zone;
+    RowVersions m_versions;
+    PersonId m_person;
+    std::function<PersonId()> m_chooser;
+    std::optional<Instant> m_savedAt;
+    std::int64_t m_counter = -1;
+    ErrorKind m_refusal = ErrorKind::Io;
+    std::unique_ptr<Memo> m_memo;
+    QUndoStack m_undo;
+};
+
+}  // namespace laneward

@@ -1,0 +1,192 @@
+#include "app/edits/session.h"
+#include "app/edits/undoable_step.h"
+#include "core/season/recording.h"
+
+#include <algorithm>
+
+namespace laneward {
+
+std::optional<Person> Session::person() const {
+    const Person* found = findPerson(m_season.centre, m_person);
+    return found && found->active ? std::optional(*found) : std::nullopt;
+}
+
+void Session::setPerson(const PersonId& id) {
+    if (m_person == id) return;
+    m_person = id;
+    Q_EMIT personChanged();
+}
+
+/// A centre with one person need not ask; one without people has nobody to name.
+bool Session::knowsPerson() {
+    if (person()) return true;
+    std::vector<PersonId> active;
+    for (const Person& p : m_season.centre.people) {
+        if (p.active) active.push_back(p.id);
+    }
+    if (active.empty()) return true;
+    if (active.size() == 1) {
+        setPerson(active.front());
+    } else if (m_chooser) {
+        setPerson(m_chooser());
+    }
+    if (person()) return true;
+    Q_EMIT problem(tr("Nothing was saved: choose who is at the desk first, below on the right."));
+    return false;
+}
+
+bool Session::apply(const QString& name, std::vector<Change> changes) { return perform({name, std::move(changes), {}}); }
+
+bool Session::record(const QString& name, std::vector<Record> records) { return perform({name, {}, std::move(records)}); }
+
+bool Session::perform(Deed deed) {
+    if (deed.changes.empty() && deed.records.empty()) return true;
+    if (!knowsPerson()) return false;
+    for (Record& record : deed.records)
+        fillIn(record);
+    std::vector<Passage> passages = m_versions.passages(deed.changes);
+    Edit edit{{}, m_person, now(), deed.name, std::move(deed.changes)};
+    if (!edit.changes.empty() && !commit(edit, passages)) return false;
+    if (!deed.records.empty() && !append(deed.records)) {
+        for (Passage& passage : passages)
+            std::swap(passage.from, passage.to);
+        if (!edit.changes.empty() && commit(edit, passages)) settled();
+        return false;
+    }
+    m_undo.push(new UndoableStep(*this, std::move(edit), std::move(passages), std::move(deed.records)));
+    settled();
+    Q_EMIT said(deed.name);
+    return true;
+}
+
+bool Session::commit(Edit& edit, const std::vector<Passage>& passages) {
+    edit.id = newOperation();
+    edit.person = m_person;
+    edit.at = now();
+    RowVersions::expect(edit.changes, passages);
+    Result<Edit> counter = m_store->apply(edit);
+    if (!counter) {
+        const bool conflict = counter.error().kind == ErrorKind::Refused && !isReadOnly();
+        refuse(counter.error());
+        if (conflict) lookForOthers();
+        return false;
+    }
+    m_versions.written(counter->changes, passages);
+    edit.changes = std::move(counter->changes);
+    return true;
+}
+
+bool Session::append(const std::vector<Record>& records) {
+    const Outcome done = m_store->append(records);
+    if (!done) refuse(done.error());
+    return bool(done);
+}
+
+void Session::fillIn(Record& record) const {
+    std::visit(
+        [this](auto& r) {
+            if (r.id.isEmpty()) r.id = newOperation();
+            if (r.person.isEmpty()) r.person = m_person;
+        },
+        record);
+    if (auto* run = std::get_if<RunLog>(&record); run && run->recordedAt.seconds == 0) run->recordedAt = now();
+}
+
+namespace {
+
+/// A run is taken back as void; a correction is taken back by stating again what it had corrected.
+RunLog counterOf(const RunLog& run, const SeasonState& season) {
+    RunLog counter = run;
+    counter.result = RunResult::Void;
+    for (const RunLog& other : season.runs) {
+        if (run.corrects && other.id == *run.corrects) counter = other;
+    }
+    counter.corrects = run.id;
+    return counter;
+}
+
+template <class T>
+T withdrawalOf(const T& record) {
+    T counter = record;
+    counter.corrects = record.id;
+    counter.text.clear();
+    return counter;
+}
+
+/// Before the reading stood the one before it; before the first of all, what closing down leaves behind.
+LevelReading counterOf(const LevelReading& reading, const SeasonState& season) {
+    LevelReading counter = reading;
+    counter.corrects = reading.id;
+    const LevelReading* before = nullptr;
+    for (const LevelReading& other : season.readings) {
+        if (other.levels.machine != reading.levels.machine || other.id == reading.id) continue;
+        if (other.levels.at <= reading.levels.at && (!before || before->levels.at <= other.levels.at)) before = &other;
+    }
+    const Machine* machine = findMachine(season.centre, reading.levels.machine);
+    const Instant dawn = dayOf(season.centre, dateOf(season.centre, reading.levels.at)).begin;
+    if (before) counter.levels = before->levels;
+    if (!before && machine) counter.levels = fullLevels(*machine, limitsFromSettings(*machine), dawn);
+    return counter;
+}
+
+}  // namespace
+
+std::vector<Record> Session::counterOf(const std::vector<Record>& records) const {
+    std::vector<Record> counters;
+    for (const Record& record : records) {
+        Record counter = record;
+        if (const auto* run = std::get_if<RunLog>(&record)) counter = laneward::counterOf(*run, m_season);
+        if (const auto* incident = std::get_if<Incident>(&record)) counter = withdrawalOf(*incident);
+        if (const auto* note = std::get_if<HandOver>(&record)) counter = withdrawalOf(*note);
+        if (const auto* reading = std::get_if<LevelReading>(&record)) counter = laneward::counterOf(*reading, m_season);
+        std::visit(
+            [this](auto& r) {
+                r.id = newOperation();
+                r.person = m_person;
+            },
+            counter);
+        if (auto* run = std::get_if<RunLog>(&counter)) run->recordedAt = now();
+        counters.push_back(std::move(counter));
+    }
+    return counters;
+}
+
+int Session::confirmDay(QDate day) {
+    const int version = planVersionOf(m_season, day);
+    std::vector<Job> proposed;
+    for (const Job& job : planOf(day).jobs) {
+        if (job.state == JobState::Proposed && job.date == day) proposed.push_back(job);
+    }
+    if (proposed.empty()) return version;
+    if (!knowsPerson()) return 0;
+    std::vector<Change> changes;
+    for (const Job& job : proposed) {
+        changes.push_back(RowChange<Job>{std::nullopt, confirmedAs(job, {newOperation().value}, version + 1, m_person)});
+    }
+    const QString name = tr("Confirm the jobs of %1").arg(dayText(day, speech()));
+    return apply(name, std::move(changes)) ? version + 1 : 0;
+}
+
+bool Session::slip(const SeriesId& series, const LocalTime& original, Seconds by) {
+    const auto found =
+        std::find_if(m_season.series.begin(), m_season.series.end(), [&](const Series& s) { return s.id == series; });
+    if (found == m_season.series.end()) return false;
+    Series after = *found;
+    auto exception =
+        std::find_if(after.overrides.begin(), after.overrides.end(), [&](const Override& o) { return o.original == original; });
+    if (exception == after.overrides.end()) {
+        exception = after.overrides.insert(after.overrides.end(), Override{original, false, {}, {}, {}, {}});
+    }
+    exception->duration = exception->duration.value_or(after.duration) + by;
+    std::vector<Change> changes{RowChange<Series>{*found, after}};
+    for (const Occurrence& occurrence : occupancyOf({today().addDays(-1), today()}).occurrences) {
+        if (occurrence.series != series || occurrence.original != original) continue;
+        for (const Job& job : overtakenJobs(m_season, occurrence, occurrence.cleared + by, now())) {
+            changes.push_back(RowChange<Job>{job, std::nullopt});
+        }
+    }
+    const QString name = tr("%1 plays %2 longer").arg(shown(after.title), durationText(by, speech()));
+    return apply(name, std::move(changes));
+}
+
+}  // namespace laneward

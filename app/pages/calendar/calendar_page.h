@@ -1,0 +1,88 @@
+// What is booked, and what it asks of the lanes: month, week and day, with the event editor beside them.
+#pragma once
+
+#include "app/edits/page.h"
+#include "app/pages/calendar/diary_view.h"
+
+class QLabel;
+class QPushButton;
+class QSplitter;
+class QStackedWidget;
+
+namespace laneward {
+
+class AskBar;
+class CopySeasonPanel;
+class DateBar;
+class EventEditor;
+class MonthView;
+class WeekView;
+
+class CalendarPage : public Page {
+    Q_OBJECT
+
+public:
+    enum class Level { Month, Week, Day };
+
+    explicit CalendarPage(Session& session, QWidget* parent = nullptr);
+
+    QString title() const override { return tr("Calendar"); }
+    QString iconName() const override { return QStringLiteral("calendar"); }
+    QString question() const override { return tr("What is booked, and what does it ask of the lanes?"); }
+    QString headline() const override { return m_headline; }
+    void refresh() override;
+    void showDay(QDate day) override;
+    void showOccurrence(const SeriesId& series, const LocalTime& original) override;
+
+    Level level() const;
+    void setLevel(Level level);
+    void createAt(const LocalTime& start);
+    void editSeries(const SeriesId& id);
+    void copySeason(const SeriesId& chosen);
+
+private:
+    void build();
+    void buildBar();
+    void buildViews();
+    void buildSide();
+    void connectView(DiaryView* view);
+    void loadDays();
+    void say();
+    DateRange range() const;
+    DiaryView* view() const;
+    void step(int direction);
+    void open(int index);
+    void openMenu(int index, const QPoint& global);
+    void showStatus(const QString& words);
+    void closeSide();
+    void showSide(QWidget* panel);
+
+    const Occurrence* occurrenceOf(const QString& key) const;
+    const Occurrence* occurrenceAt(int index) const;
+    const Series* seriesOf(const SeriesId& id) const;
+    void askMove(const Ghost& ghost);
+    void askRemove(int index);
+    bool change(const QString& name, const Series& before, const std::optional<Series>& after);
+    void copyEvent(const SeriesId& id);
+    void cancelDate(const SeriesId& id, const LocalTime& original);
+    void remove(const SeriesId& id);
+
+    DateBar* m_bar = nullptr;
+    QPushButton* m_new = nullptr;
+    QPushButton* m_copy = nullptr;
+    AskBar* m_ask = nullptr;
+    QSplitter* m_split = nullptr;
+    QStackedWidget* m_views = nullptr;
+    MonthView* m_month = nullptr;
+    WeekView* m_week = nullptr;
+    QStackedWidget* m_side = nullptr;
+    EventEditor* m_editor = nullptr;
+    CopySeasonPanel* m_seasons = nullptr;
+    QLabel* m_status = nullptr;
+    QDate m_day;
+    Speech m_speech;
+    QString m_headline;
+    bool m_scroll = true;
+};
+
+}  // namespace laneward

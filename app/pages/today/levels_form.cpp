@@ -1,0 +1,111 @@
+#include "app/pages/today/levels_form.h"
+
+#include "app/edits/plain_label.h"
+#include "app/pages/today/amount_box.h"
+
+#include <QFormLayout>
+#include <QKeyEvent>
+#include <QPushButton>
+#include <QSpinBox>
+
+#include <cmath>
+
+namespace laneward {
+
+LevelsForm::LevelsForm(Session& session, const Machine& machine, QWidget* parent)
+    : QWidget(parent), m_session(session), m_machine(machine) {
+    auto* form = new QFormLayout(this);
+    form->setContentsMargins(0, 0, 0, 0);
+    buildFields(form);
+    buildButtons(form);
+}
+
+void LevelsForm::buildFields(QFormLayout* form) {
+    const UnitSystem units = m_session.season().centre.facts.settings.units;
+    const MachineCapacity& capacity = m_machine.capacity;
+    m_volts = new QDoubleSpinBox(this);
+    m_volts->setDecimals(1);
+    m_volts->setRange(0, 99);
+    m_volts->setSingleStep(0.1);
+    m_volts->setSuffix(tr(" V", "suffix"));
+    m_volts->setSpecialValueText(tr("not read"));
+    m_volts->setAlignment(Qt::AlignTrailing);
+    addField(form, tr("Rested &volts:"), m_volts);
+    for (size_t slot = 0; slot < m_conditioner.size(); ++slot) {
+        if (capacity.conditioner[slot] <= Microlitres{0}) continue;
+        m_conditioner[slot] = new AmountBox(units, capacity.conditioner[slot], this);
+        addField(form, slot == 0 ? tr("&Conditioner:") : tr("&Second conditioner:"), m_conditioner[slot]);
+    }
+    addField(form, tr("Clea&ner:"), m_cleaner = new AmountBox(units, capacity.cleaner, this));
+    addField(form, tr("&Waste in its tank:"), m_waste = new AmountBox(units, capacity.waste, this));
+    m_lanesLeft = new QSpinBox(this);
+    m_lanesLeft->setRange(0, capacity.lanesPerCharge);
+    m_lanesLeft->setAlignment(Qt::AlignTrailing);
+    addField(form, tr("&Lanes left on the pack:"), m_lanesLeft);
+}
+
+void LevelsForm::buildButtons(QFormLayout* form) {
+    auto* filled = new QPushButton(tr("&Filled"), this);
+    auto* emptied = new QPushButton(tr("&Emptied"), this);
+    auto* swapped = new QPushButton(tr("Pac&k swapped"), this);
+    connect(filled, &QPushButton::clicked, this, [this] {
+        for (size_t slot = 0; slot < m_conditioner.size(); ++slot) {
+            if (m_conditioner[slot]) m_conditioner[slot]->setAmount(m_machine.capacity.conditioner[slot]);
+        }
+        m_cleaner->setAmount(m_machine.capacity.cleaner);
+    });
+    connect(emptied, &QPushButton::clicked, this, [this] { m_waste->setAmount({0}); });
+    connect(swapped, &QPushButton::clicked, this, [this] { m_lanesLeft->setValue(m_machine.capacity.lanesPerCharge); });
+    auto* quick = new QHBoxLayout;
+    for (QPushButton* button : {filled, emptied, swapped})
+        quick->addWidget(button);
+    form->addRow(quick);
+    auto* keep = new QPushButton(tr("&Keep the reading"), this);
+    keep->setObjectName("keepReading");
+    auto* leave = new QPushButton(tr("Cancel"), this);
+    auto* row = new QHBoxLayout;
+    row->addStretch();
+    row->addWidget(keep);
+    row->addWidget(leave);
+    form->addRow(row);
+    connect(keep, &QPushButton::clicked, this, &LevelsForm::submit);
+    connect(leave, &QPushButton::clicked, this, &LevelsForm::cancelled);
+}
+
+void LevelsForm::begin(const MachineLevels& levels) {
+    m_volts->setValue(0);
+    for (size_t slot = 0; slot < m_conditioner.size(); ++slot) {
+        if (m_conditioner[slot]) m_conditioner[slot]->setAmount(levels.conditioner[slot]);
+    }
+    m_cleaner->setAmount(levels.cleaner);
+    m_waste->setAmount(levels.waste);
+    m_lanesLeft->setValue(levels.lanesLeft);
+    m_volts->setFocus();
+    m_volts->selectAll();
+}
+
+void LevelsForm::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape) {
+        Q_EMIT cancelled();
+    } else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+        submit();
+    } else {
+        QWidget::keyPressEvent(event);
+    }
+}
+
+void LevelsForm::submit() {
+    MachineLevels levels;
+    levels.machine = m_machine.id;
+    levels.at = m_session.now();
+    for (size_t slot = 0; slot < m_conditioner.size(); ++slot) {
+        if (m_conditioner[slot]) levels.conditioner[slot] = m_conditioner[slot]->amount();
+    }
+    levels.cleaner = m_cleaner->amount();
+    levels.waste = m_waste->amount();
+    levels.lanesLeft = m_lanesLeft->value();
+    if (m_volts->value() > 0) levels.volts = Millivolts{std::llround(m_volts->value() * 1000)};
+    Q_EMIT finished(levels);
+}
+
+}  // namespace laneward

@@ -1,0 +1,102 @@
+// Today: what do I do now, and can the machine finish it?
+//
+// The jobs in order of work, everything about the selected one below them; at the side what is not ready as asked, what the
+// machines hold against what tonight takes, and the notes between shifts. Runs, incidents and slips are recorded here, in the
+// page.
+#pragma once
+
+#include "app/edits/page.h"
+#include "app/models/job_model.h"
+#include "core/season/recording.h"
+
+class QAction;
+class QCheckBox;
+class QHBoxLayout;
+class QPushButton;
+class QSortFilterProxyModel;
+class QStackedWidget;
+class QTableView;
+class QVBoxLayout;
+
+namespace laneward {
+
+class IncidentForm;
+class JobDetails;
+class JobMarkDelegate;
+class NotesPanel;
+class ReadinessCard;
+class RunForm;
+class ShortfallList;
+class SlipPanel;
+
+class TodayPage : public Page {
+    Q_OBJECT
+
+public:
+    explicit TodayPage(Session& session, QWidget* parent = nullptr);
+
+    QString title() const override;
+    QString iconName() const override { return "today"; }
+    QString question() const override;
+    QString headline() const override;
+    void refresh() override;
+    void showJob(const JobId& job) override;
+
+    /// The selected job; the next open one after a change.
+    std::optional<Job> selectedJob() const;
+
+    void recordAsPlanned();
+    void recordWithChanges();
+    void recordUnplanned();
+    void recordIncident();
+    void beginJob();
+
+private:
+    enum Panel { DetailsPanel, RunPanel, IncidentPanel };
+
+    void buildActions();
+    QAction* addTool(const QString& name, const QKeySequence& keys, void (TodayPage::*slot)());
+    void buildTable(QVBoxLayout* column);
+    void buildTopRow(QVBoxLayout* column);
+    void buildJobRow(QVBoxLayout* column);
+    void buildPanels(QVBoxLayout* column);
+    QWidget* buildSide();
+    QPushButton* buttonFor(QAction* action, const QString& name);
+    void saveCsv(const QByteArray& csv);
+    void connectPanels();
+    void refreshSide();
+    void fitCards();
+    void selectRow(int sourceRow);
+    void showSelected();
+    void finishRun(const RunAccount& account, const std::optional<Incident>& incident);
+    void finishIncident(const Incident& incident);
+    Job committed(Job job, std::vector<Change>& changes) const;
+    void showDetails();
+    const JobRow* rowAt(const QModelIndex& proxyIndex) const;
+
+    JobSheet m_sheet;
+    JobModel* m_model = nullptr;
+    QSortFilterProxyModel* m_proxy = nullptr;
+    QTableView* m_table = nullptr;
+    JobMarkDelegate* m_marks = nullptr;
+    QCheckBox* m_onlyOpen = nullptr;
+    QStackedWidget* m_panels = nullptr;
+    JobDetails* m_details = nullptr;
+    RunForm* m_run = nullptr;
+    IncidentForm* m_incident = nullptr;
+    SlipPanel* m_slip = nullptr;
+    ShortfallList* m_shortfalls = nullptr;
+    QVBoxLayout* m_cardColumn = nullptr;
+    std::vector<ReadinessCard*> m_cards;
+    NotesPanel* m_notes = nullptr;
+    QAction* m_asPlanned = nullptr;
+    QAction* m_changed = nullptr;
+    QAction* m_begin = nullptr;
+    QAction* m_unplanned = nullptr;
+    QAction* m_incidentAction = nullptr;
+    QAction* m_print = nullptr;
+    std::optional<OperationId> m_correcting;  ///< the run that the open form puts right
+    bool m_selectedPlanned = true;
+};
+
+}  // namespace laneward

@@ -1,0 +1,199 @@
+#include "app/pages/today/incident_form.h"
+#include "app/pages/today/job_details.h"
+#include "app/pages/today/job_mark_delegate.h"
+#include "app/pages/today/notes_panel.h"
+#include "app/pages/today/readiness_card.h"
+#include "app/pages/today/run_form.h"
+#include "app/pages/today/shortfall_list.h"
+#include "app/pages/today/slip_panel.h"
+#include "app/pages/today/today_headline.h"
+#include "app/pages/today/today_page.h"
+
+#include <QAction>
+#include <QSortFilterProxyModel>
+#include <QStackedWidget>
+#include <QTableView>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace laneward {
+
+QString TodayPage::headline() const { return todayHeadline(m_sheet, session().speech(), session().now()); }
+
+const JobRow* TodayPage::rowAt(const QModelIndex& proxyIndex) const {
+    return m_model->row(m_proxy->mapToSource(proxyIndex).row());
+}
+
+std::optional<Job> TodayPage::selectedJob() const {
+    const JobRow* row = rowAt(m_table->currentIndex());
+    return row ? std::optional(row->job) : std::nullopt;
+}
+
+void TodayPage::refresh() {
+    const std::optional<Job> before = selectedJob();
+    const QDate today = session().today();
+    m_sheet = jobSheet(session().season(), session().planOf(today), today, session().now());
+    const std::vector<JobRow> rows = jobRows(m_sheet, session().season());
+    m_model->show(rows, session().speech(), session().now());
+    m_marks->setNow(session().now());
+    m_table->resizeColumnsToContents();
+    m_table->resizeRowsToContents();
+    // Ids of proposed jobs change with the plan; then the next open job is the one that matters.
+    int row = before ? m_model->rowOf(before->id) : -1;
+    if (row < 0 || (isOpen(*before) && !isOpen(rows[size_t(row)].job))) {
+        const auto next = std::find_if(rows.begin(), rows.end(), [](const JobRow& r) { return isOpen(r.job); });
+        if (next != rows.end()) row = int(next - rows.begin());
+    }
+    selectRow(row);
+    showSelected();
+    m_run->refresh();
+    m_slip->refresh();
+    refreshSide();
+}
+
+void TodayPage::selectRow(int sourceRow) {
+    const QModelIndex index = m_proxy->mapFromSource(m_model->index(sourceRow, JobModel::StartBy));
+    if (index.isValid()) m_table->setCurrentIndex(index);
+}
+
+void TodayPage::showJob(const JobId& job) {
+    const int row = m_model->rowOf(job);
+    if (row < 0) return;
+    selectRow(row);
+    m_table->setFocus();
+}
+
+void TodayPage::showSelected() {
+    const std::optional<Job> job = selectedJob();
+    std::optional<size_t> inSheet;
+    for (size_t i = 0; job && i < m_sheet.jobs.size(); ++i) {
+        if (m_sheet.jobs[i].id == job->id) inSheet = i;
+    }
+    m_details->show(m_sheet, inSheet, session().speech());
+    const bool writable = !session().isReadOnly();
+    m_asPlanned->setEnabled(writable && job && isOpen(*job));
+    m_changed->setEnabled(writable && job);
+    m_changed->setText(job && !isOpen(*job) ? tr("&Correct…") : tr("Record with &changes…"));
+    m_begin->setEnabled(writable && job && isOpen(*job) && job->state != JobState::UnderWay);
+    m_unplanned->setEnabled(writable && !session().season().centre.machines.empty());
+    m_incidentAction->setEnabled(writable);
+}
+
+/// Cards stay while their machine stays as it is, so that a reading which is being typed is not lost.
+void TodayPage::fitCards() {
+    const std::vector<Machine>& machines = session().season().centre.machines;
+    const bool same = std::equal(machines.begin(), machines.end(), m_cards.begin(), m_cards.end(),
+                                 [](const Machine& machine, const ReadinessCard* card) { return card->values() == machine; });
+    if (same) return;
+    for (ReadinessCard* card : m_cards)
+        card->deleteLater();
+    m_cards.clear();
+    for (const Machine& machine : machines) {
+        m_cards.push_back(new ReadinessCard(session(), machine, this));
+        m_cardColumn->addWidget(m_cards.back());
+    }
+}
+
+void TodayPage::refreshSide() {
+    m_shortfalls->show(m_sheet.shortfalls, session().speech());
+    fitCards();
+    for (ReadinessCard* card : m_cards) {
+        for (const SheetReadiness& entry : m_sheet.readiness) {
+            if (entry.machine == card->machine()) card->refresh(entry);
+        }
+    }
+    // Machines that have work tonight stand first.
+    for (bool works : {true, false}) {
+        for (ReadinessCard* card : m_cards) {
+            if (card->worksTonight() != works) continue;
+            m_cardColumn->removeWidget(card);
+            m_cardColumn->addWidget(card);
+        }
+    }
+    m_notes->refresh(m_sheet);
+}
+
+void TodayPage::showDetails() {
+    m_correcting.reset();
+    m_panels->setCurrentIndex(DetailsPanel);
+    m_table->setFocus();
+}
+
+/// A job that is still a proposal is confirmed on the way, so that its log can name it.
+Job TodayPage::committed(Job job, std::vector<Change>& changes) const {
+    if (job.state != JobState::Proposed) return job;
+    const std::optional<Person> person = session().person();
+    job = confirmedAs(job, {session().newOperation().value}, planVersionOf(session().season(), job.date),
+                      person ? person->id : PersonId{});
+    changes.push_back(RowChange<Job>{std::nullopt, job});
+    return job;
+}
+
+void TodayPage::recordAsPlanned() {
+    const std::optional<Job> selected = selectedJob();
+    if (!selected || !isOpen(*selected)) return;
+    Deed deed;
+    deed.name = tr("Lanes %1 done as planned").arg(selected->laneSet().text());
+    deed.records.push_back(asPlanned(committed(*selected, deed.changes), session().now()));
+    if (session().perform(std::move(deed))) showDetails();
+}
+
+void TodayPage::beginJob() {
+    const std::optional<Job> selected = selectedJob();
+    if (!selected || !isOpen(*selected)) return;
+    std::vector<Change> changes;
+    const Job before = committed(*selected, changes);
+    const Job after = begunAt(before, session().now());
+    if (changes.empty())
+        changes.push_back(RowChange<Job>{before, after});
+    else
+        changes = {RowChange<Job>{std::nullopt, after}};
+    session().apply(tr("Begin lanes %1").arg(before.laneSet().text()), std::move(changes));
+}
+
+void TodayPage::recordWithChanges() {
+    const std::optional<Job> selected = selectedJob();
+    if (!selected) return;
+    m_correcting.reset();
+    m_selectedPlanned = rowAt(m_table->currentIndex())->planned;
+    for (const RunLog& run : standing(session().season().runs)) {
+        const bool ofJob = !run.job.isEmpty() && run.job == selected->id;
+        if (!isOpen(*selected) && (ofJob || run.id.value == selected->id.value)) m_correcting = run.id;
+    }
+    m_panels->setCurrentIndex(RunPanel);
+    m_run->begin(selected);
+}
+
+void TodayPage::recordUnplanned() {
+    m_correcting.reset();
+    m_panels->setCurrentIndex(RunPanel);
+    m_run->begin(std::nullopt);
+}
+
+void TodayPage::recordIncident() {
+    m_panels->setCurrentIndex(IncidentPanel);
+    m_incident->begin();
+}
+
+void TodayPage::finishRun(const RunAccount& account, const std::optional<Incident>& incident) {
+    Deed deed;
+    RunAccount told = account;
+    if (told.job && !m_selectedPlanned) told.job.reset();
+    if (told.job) told.job = committed(*told.job, deed.changes);
+    RunLog log = runLog(session().planningState(), told);
+    log.corrects = m_correcting;
+    const QString lanes = account.lanes.text();
+    deed.name = m_correcting ? tr("Correct the run on lanes %1").arg(lanes)
+                : told.job   ? tr("Lanes %1 done with changes").arg(lanes)
+                             : tr("Unplanned run on lanes %1").arg(lanes);
+    deed.records.push_back(log);
+    if (incident) deed.records.push_back(*incident);
+    if (session().perform(std::move(deed))) showDetails();
+}
+
+void TodayPage::finishIncident(const Incident& incident) {
+    if (session().record(tr("Incident: %1").arg(text(incident.kind)), {incident})) showDetails();
+}
+
+}  // namespace laneward

@@ -1,0 +1,37 @@
+#include "app/window/centre_making.h"
+
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+#include <QStandardPaths>
+
+namespace laneward {
+
+namespace {
+
+QString dataFile(const QString& name) {
+    return QDir(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation)).filePath(name);
+}
+
+}  // namespace
+
+QString ownCentrePath() { return dataFile(QStringLiteral("centre.laneward")); }
+
+QString demoCentrePath() { return dataFile(QStringLiteral("demo.laneward")); }
+
+Outcome makeCentre(const Location& location, const CentreFile& content, Instant now) {
+    if (location.kind == Location::Kind::Sqlite) QDir().mkpath(QFileInfo(location.path).absolutePath());
+    Result<std::unique_ptr<Store>> store = Store::open(location, Access::Create);
+    if (!store) return store.error();
+    const std::vector<Person>& people = content.season.centre.people;
+    const PersonId person = people.empty() ? PersonId{} : people.front().id;
+    Outcome filled = (*store)->replaceAll(content.season, content.history, person, now);
+    if (!filled && location.kind == Location::Kind::Sqlite) {
+        store = fault(ErrorKind::Io, "store.missing", location.shown());  // closes the file
+        for (const char* suffix : {"", "-wal", "-shm"})
+            QFile::remove(location.path + QLatin1StringView(suffix));
+    }
+    return filled;
+}
+
+}  // namespace laneward

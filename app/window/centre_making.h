@@ -1,0 +1,15 @@
+// Making a new centre file: the demo, a centre that somebody set up, or the content of a centre file.
+#pragma once
+
+#include "core/storage/centre_file.h"
+
+namespace laneward {
+
+/// Fills a new file with `content`; a file that could not be filled is removed again. Refuses an existing one ("store.exists").
+Outcome makeCentre(const Location& location, const CentreFile& content, Instant now);
+
+/// Where a user's own centre and the demo are kept unless they say otherwise.
+QString ownCentrePath();
+QString demoCentrePath();
+
+}  // namespace laneward

@@ -1,0 +1,104 @@
+#include "app/window/glyphs.h"
+
+#include <QGuiApplication>
+#include <QIconEngine>
+#include <QPainter>
+#include <QPainterPath>
+#include <QPalette>
+
+namespace laneward {
+
+namespace {
+
+// All drawn on a field of 24 x 24.
+QPainterPath todayPath() {
+    QPainterPath path;
+    path.addEllipse(QRectF(3, 3, 18, 18));
+    path.moveTo(12, 7);
+    path.lineTo(12, 12);
+    path.lineTo(16, 14.5);
+    return path;
+}
+
+QPainterPath calendarPath() {
+    QPainterPath path;
+    path.addRoundedRect(QRectF(3, 5, 18, 16), 2, 2);
+    path.moveTo(3, 10);
+    path.lineTo(21, 10);
+    for (double x : {8.0, 16.0}) {
+        path.moveTo(x, 2.5);
+        path.lineTo(x, 6.5);
+    }
+    path.addRect(QRectF(7, 13.5, 3.5, 3.5));
+    return path;
+}
+
+/// Two pairs of lanes as one sees them from the approach, with a treatment across one of them.
+QPainterPath lanesPath() {
+    QPainterPath path;
+    for (double x : {3.0, 7.5, 14.0, 18.5})
+        path.addRect(QRectF(x, 3, 3, 18));
+    path.moveTo(2, 14);
+    path.lineTo(11.5, 14);
+    return path;
+}
+
+QPainterPath markPath() {
+    QPainterPath path;
+    path.addRoundedRect(QRectF(2, 2, 20, 20), 4, 4);
+    for (double x : {6.5, 10.5, 15.0}) {
+        path.moveTo(x, 5.5);
+        path.lineTo(x, 18.5);
+    }
+    path.moveTo(5, 13);
+    path.lineTo(17, 13);
+    return path;
+}
+
+QPainterPath pathOf(const QString& name) {
+    if (name == u"today") return todayPath();
+    if (name == u"calendar") return calendarPath();
+    if (name == u"lanes") return lanesPath();
+    if (name == u"laneward") return markPath();
+    QPainterPath path;
+    path.addRect(QRectF(5, 5, 14, 14));
+    return path;
+}
+
+class GlyphEngine : public QIconEngine {
+public:
+    explicit GlyphEngine(QString name) : m_name(std::move(name)) {}
+
+    void paint(QPainter* painter, const QRect& rect, QIcon::Mode mode, QIcon::State) override {
+        const QPalette palette = QGuiApplication::palette();
+        const auto group = mode == QIcon::Disabled ? QPalette::Disabled : QPalette::Active;
+        const auto role = mode == QIcon::Selected ? QPalette::HighlightedText : QPalette::WindowText;
+        painter->save();
+        painter->setRenderHint(QPainter::Antialiasing);
+        const double side = qMin(rect.width(), rect.height());
+        painter->translate(rect.center().x() + 0.5 - side / 2, rect.center().y() + 0.5 - side / 2);
+        painter->scale(side / 24.0, side / 24.0);
+        painter->setPen(QPen(palette.color(group, role), 1.7, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+        painter->drawPath(pathOf(m_name));
+        painter->restore();
+    }
+
+    QPixmap pixmap(const QSize& size, QIcon::Mode mode, QIcon::State state) override {
+        QPixmap pixmap(size);
+        pixmap.fill(Qt::transparent);
+        QPainter painter(&pixmap);
+        paint(&painter, QRect(QPoint(), size), mode, state);
+        return pixmap;
+    }
+
+    QIconEngine* clone() const override { return new GlyphEngine(m_name); }
+
+private:
+    QString m_name;
+};
+
+}  // namespace
+
+QIcon glyph(const QString& name) { return QIcon(new GlyphEngine(name)); }
+
+}  // namespace laneward

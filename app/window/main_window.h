@@ -1,0 +1,62 @@
+// The window: menus, status line, and either the first page or an open centre.
+//
+//     MainWindow window(clock);
+//     window.openCentre(location);
+//     window.show();
+#pragma once
+
+#include "app/window/workspace.h"
+#include "core/base/clock.h"
+
+#include <QMainWindow>
+
+class QLabel;
+class QThread;
+
+namespace laneward {
+
+class FirstPage;
+class Menus;
+class PersonChooser;
+struct SetUp;
+struct CentreFile;
+
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+
+public:
+    /// `clock` outlives the window.
+    explicit MainWindow(const Clock& clock, QWidget* parent = nullptr);
+    ~MainWindow() override;
+
+    /// Opens it, or says on the page that is shown why not.
+    bool openCentre(const Location& location);
+    void showFirstPage(const QString& problem = {});
+    /// Makes the demo centre when it is missing, and opens it.
+    void tryDemo();
+    void setUpCentre(const SetUp& setUp);
+
+    Workspace* workspace() const { return m_workspace; }
+    FirstPage* firstPage() const { return m_first; }  ///< none while a centre is open
+    const Clock& clock() const { return m_clock; }
+    /// Says it on the page that is shown.
+    void problem(const QString& line);
+    QString words(const Error& error) const;
+
+private:
+    void buildStatus();
+    void setWorkspace(Workspace* workspace);
+    void showStatus();
+    void makeInBackground(const Location& location, const std::function<CentreFile()>& content);
+
+    const Clock& m_clock;
+    Workspace* m_workspace = nullptr;
+    FirstPage* m_first = nullptr;
+    PersonChooser* m_person = nullptr;
+    QLabel* m_centre = nullptr;
+    QLabel* m_readOnly = nullptr;
+    QThread* m_making = nullptr;
+    std::unique_ptr<Menus> m_menus;
+};
+
+}  // namespace laneward

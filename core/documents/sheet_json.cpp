@@ -1,0 +1,113 @@
+#include "core/documents/cautions.h"
+#include "core/documents/keys.h"
+#include "core/documents/sheet_words.h"
+#include "core/documents/writers.h"
+
+namespace laneward {
+
+namespace {
+
+QString kindKey(SheetStep::Kind kind) {
+    switch (kind) {
+        case SheetStep::Kind::Prepare: return "prepare";
+        case SheetStep::Kind::Job: return "job";
+        case SheetStep::Kind::Refill: return "refill";
+        case SheetStep::Kind::EmptyWaste: return "empty-waste";
+        case SheetStep::Kind::SwapPack: return "swap-pack";
+        case SheetStep::Kind::Charge: return "charge";
+        case SheetStep::Kind::Duty: return "duty";
+        case SheetStep::Kind::Return: return "return";
+        case SheetStep::Kind::CloseDown: return "close-down";
+    }
+    return {};
+}
+
+QJsonObject cautionJson(const Finding& caution, const Speech& speech) {
+    const Caution known = cautionOf(caution.rule);
+    return {{"rule", QString::fromUtf8(caution.rule)},
+            {"text", text(caution, speech)},
+            {"source", QString::fromLatin1(known.source)},
+            {"source_read", QString::fromLatin1(known.read)}};
+}
+
+QJsonArray cautionsJson(const std::vector<Finding>& cautions, const Speech& speech) {
+    QJsonArray list;
+    for (const Finding& caution : cautions) list.append(cautionJson(caution, speech));
+    return list;
+}
+
+QJsonObject readinessJson(const SheetReadiness& machine, const Speech& speech) {
+    const Readiness& ready = machine.readiness;
+    const auto volts = [](const std::optional<Millivolts>& v) { return v ? QJsonValue(qint64(v->value)) : QJsonValue(); };
+    return {{"machine", machine.machine.value},
+            {"name", machine.name},
+            {"volts_mv", volts(ready.now.volts)},
+            {"full_at_mv", qint64(machine.fullAt.value)},
+            {"attach_spare_at_mv", qint64(machine.attachSpareAt.value)},
+            {"measured_at", ready.measuredAt ? QJsonValue(isoTime(*ready.measuredAt, speech.zone)) : QJsonValue()},
+            {"conditioner_ul", qint64((ready.now.conditioner[0] + ready.now.conditioner[1]).value)},
+            {"cleaner_ul", qint64(ready.now.cleaner.value)},
+            {"waste_ul", qint64(ready.now.waste.value)},
+            {"lanes_left", ready.now.lanesLeft},
+            {"tonight_conditioner_ul", qint64(ready.tonight.conditionerTotal().value)},
+            {"tonight_cleaner_ul", qint64(ready.tonight.cleaner.value)},
+            {"tonight_waste_ul", qint64(ready.tonight.waste.value)},
+            {"tonight_lane_runs", ready.tonight.laneRuns},
+            {"findings", findingsJson(ready.findings, speech)}};
+}
+
+QJsonObject stepJson(const JobSheet& sheet, const SheetStep& step, const Speech& speech) {
+    QJsonObject object{{"kind", kindKey(step.kind)}, {"cautions", cautionsJson(step.cautions, speech)}};
+    if (step.startBy) object["start_by"] = isoTime({step.startBy->seconds / 60 * 60}, speech.zone);
+    if (step.readyAt) object["ready_at"] = isoTime({(step.readyAt->seconds + 59) / 60 * 60}, speech.zone);
+    if (step.job) object["job"] = sheet.jobs[*step.job].id.value;
+    if (!step.machine.isEmpty()) object["machine"] = step.machine.value;
+    if (step.kind != SheetStep::Kind::Job) object["text"] = stepText(sheet, step, speech);
+    QJsonArray blanks;
+    for (const QByteArray& blank : step.blanks) blanks.append(QString::fromUtf8(blank).remove("blank."));
+    object["blanks"] = blanks;
+    return object;
+}
+
+QJsonArray eventsJson(const JobSheet& sheet, const Speech& speech) {
+    QJsonArray list;
+    for (const SheetEvent& event : sheet.events) {
+        list.append(QJsonObject{{"title", event.title},
+                                {"start", isoTime(event.booked.begin, speech.zone)},
+                                {"end", isoTime(event.booked.end, speech.zone)},
+                                {"lanes", laneList(event.lanes)}});
+    }
+    return list;
+}
+
+}  // namespace
+
+QJsonObject sheetJson(const JobSheet& sheet, const Speech& speech) {
+    QJsonArray readiness, jobs, steps, shortfalls, notes;
+    for (const SheetReadiness& machine : sheet.readiness) readiness.append(readinessJson(machine, speech));
+    for (size_t n = 0; n < sheet.jobs.size(); ++n) {
+        QJsonObject job = jobJson(sheet.jobs[n], speech);
+        job["pattern_name"] = sheet.patternNames[n];
+        job["machine_name"] = sheet.machineNames[n];
+        jobs.append(job);
+    }
+    for (const SheetStep& step : sheet.steps) steps.append(stepJson(sheet, step, speech));
+    for (const Shortfall& shortfall : sheet.shortfalls) shortfalls.append(shortfallJson(shortfall, speech));
+    for (const HandOver& note : sheet.handOvers) {
+        notes.append(QJsonObject{{"at", isoTime(note.at, speech.zone)}, {"person", note.person.value}, {"text", note.text}});
+    }
+    return {{"centre", sheet.centre},
+            {"date", sheet.date.toString(Qt::ISODate)},
+            {"plan_version", sheet.planVersion},
+            {"made_at", isoTime(sheet.madeAt, speech.zone)},
+            {"readiness", readiness},
+            {"jobs", jobs},
+            {"steps", steps},
+            {"unmet", shortfalls},
+            {"duties", findingsJson(sheet.duties, speech)},
+            {"cautions", cautionsJson(sheet.cautions, speech)},
+            {"events", eventsJson(sheet, speech)},
+            {"hand_overs", notes}};
+}
+
+}  // namespace laneward

@@ -1,0 +1,106 @@
+#include "core/planning/ground.h"
+
+#include <algorithm>
+
+namespace laneward::planning {
+
+namespace {
+
+size_t firstBeginningAfter(const Spans& spans, Instant t) {
+    return size_t(std::upper_bound(spans.begin(), spans.end(), t, [](Instant x, const Span& s) { return x < s.begin; }) -
+                  spans.begin());
+}
+
+/// The latest end, not after `window.end`, of work of length `work` inside both lists and `window`.
+std::optional<Instant> latestFit(const Spans& a, const Spans& b, Span window, Seconds work) {
+    size_t i = firstBeginningAfter(a, window.end);
+    size_t j = firstBeginningAfter(b, window.end);
+    while (i > 0 && j > 0) {
+        const Span& x = a[i - 1];
+        const Span& y = b[j - 1];
+        const Span part{std::max({x.begin, y.begin, window.begin}), std::min({x.end, y.end, window.end})};
+        if (part.length() >= work) return part.end;
+        if (x.end <= window.begin || y.end <= window.begin) break;
+        (x.begin > y.begin ? i : j)--;
+    }
+    return std::nullopt;
+}
+
+/// The earliest end of such work.
+std::optional<Instant> earliestFit(const Spans& a, const Spans& b, Span window, Seconds work) {
+    const Spans both = common(common(a, {window}), b);
+    const auto fits = std::find_if(both.begin(), both.end(), [&](const Span& s) { return s.length() >= work; });
+    return fits == both.end() ? std::nullopt : std::optional(fits->begin + work);
+}
+
+struct Hand {
+    size_t machine;
+    Seconds work;
+};
+
+std::vector<Hand> handsFor(const Ground& ground, int lane, const Recipe& recipe) {
+    std::vector<Hand> hands;
+    const Pattern* pattern = recipe.pattern ? findPattern(ground.state.patterns, *recipe.pattern) : nullptr;
+    if (recipe.pattern && !pattern) return hands;
+    for (size_t m = 0; m < ground.machines.size(); ++m) {
+        const Machine& machine = *ground.machines[m];
+        if (mayDo(machine, lane, recipe)) hands.push_back({m, laneTime(machine, recipe.treatment, pattern)});
+    }
+    return hands;
+}
+
+std::optional<Instant> latestBy(const Ground& ground, const std::vector<Hand>& hands, const std::vector<Spans>& tier, int lane,
+                                Span window) {
+    std::optional<Instant> latest;
+    for (const Hand& hand : hands) {
+        latest = std::max(latest, latestFit(tier[hand.machine], ground.lanesFree[size_t(lane - 1)], window, hand.work));
+    }
+    return latest;
+}
+
+}  // namespace
+
+Span openPart(const Ground& ground, const Gap& gap) {
+    Span open = gap.time;
+    for (const FixedTreatment& f : ground.fixed[size_t(gap.lane - 1)]) {
+        if (f.time.end <= gap.time.end) open.begin = std::max(open.begin, f.time.end);
+    }
+    open.begin = std::max(open.begin, ground.begin());
+    return open;
+}
+
+std::optional<Instant> latestEndWithin(const Ground& ground, int lane, const Recipe& recipe, Span window, int lanes,
+                                       const std::vector<Spans>& tier) {
+    std::vector<Hand> hands = handsFor(ground, lane, recipe);
+    for (Hand& hand : hands) {
+        hand.work = hand.work * lanes + ground.machines[hand.machine]->times.nextLane * (lanes - 1);
+    }
+    return latestBy(ground, hands, tier, lane, window);
+}
+
+std::optional<Instant> latestPossibleEnd(const Ground& ground, const Gap& gap, const Recipe& recipe) {
+    return latestBy(ground, handsFor(ground, gap.lane, recipe), ground.byAllowance, gap.lane, openPart(ground, gap));
+}
+
+std::optional<Instant> plannedEnd(const Ground& ground, const DemandSet& demands, const Gap& gap, const Recipe& recipe) {
+    const std::vector<Hand> hands = handsFor(ground, gap.lane, recipe);
+    const Span open = openPart(ground, gap);
+    Instant target = open.end;
+    Instant due = open.end;
+    for (size_t d : gap.demands) {
+        target = std::min(target, demands.demands[d].target);
+        due = std::min(due, demands.demands[d].due);
+    }
+    if (auto end = latestBy(ground, hands, ground.byWork, gap.lane, {open.begin, target})) return end;
+    if (auto end = latestBy(ground, hands, ground.byWork, gap.lane, {open.begin, due})) return end;
+    if (auto end = latestBy(ground, hands, ground.byAllowance, gap.lane, {open.begin, due})) return end;
+    std::optional<Instant> soonest;
+    for (const Hand& hand : hands) {
+        const auto end = earliestFit(ground.byAllowance[hand.machine], ground.lanesFree[size_t(gap.lane - 1)],
+                                     {std::max(open.begin, due - hand.work), open.end}, hand.work);
+        if (end && (!soonest || *end < *soonest)) soonest = end;
+    }
+    return soonest;
+}
+
+}  // namespace laneward::planning

@@ -1,0 +1,67 @@
+// All that stays fixed while a range is planned: who plays where, which lanes, machines and people are free when.
+//
+// Lists of spans are ascending and disjoint. Machines are by id, lanes by number - 1.
+#pragma once
+
+#include "core/planning/plays.h"
+#include "core/planning/recursion.h"
+
+namespace laneward::planning {
+
+using Spans = std::vector<Span>;
+
+Spans merged(Spans spans);
+/// What is left of `from` without `taken`.
+Spans without(const Spans& from, const Spans& taken);
+Spans common(const Spans& a, const Spans& b);
+
+/// A committed outing of one machine, with everything in it.
+struct CommittedOuting {
+    size_t machine = 0;
+    QDate date;
+    int number = 0;
+    Span time;                     ///< machine busy, charging included
+    Span attended;                 ///< a person is bound; empty when the machine needs none or all of it is history
+    std::vector<const Job*> jobs;  ///< by begin
+};
+
+struct Ground {
+    const State& state;
+    const Occupancy& occupancy;
+    Instant now;
+    DateRange range;
+    std::vector<Instant> days;  ///< begins of the days and the end of the last
+    std::vector<LanePlays> plays;
+    std::vector<std::vector<FixedTreatment>> fixed;
+    std::vector<Spans> lanesFree;
+    Spans nobody;                   ///< closures of the whole centre without staff
+    std::vector<ShiftSpan> shifts;  ///< of all days, by begin of work
+    std::vector<const Machine*> machines;
+    std::vector<MachineLimits> limits;
+    std::vector<Spans> machinesUp;   ///< from now on, not out of service, somebody in the house, no committed outing
+    std::vector<Spans> byWork;       ///< when an outing could be treating lanes within paid time …
+    std::vector<Spans> byAllowance;  ///< … or within allowance
+    std::vector<CommittedOuting> outings;
+
+    Instant begin() const { return std::max(now, days.front()); }
+    size_t dayOf(Instant t) const;  ///< index of the day that contains `t`, which lies in the range
+};
+
+Ground groundOf(const State& state, const Occupancy& occupancy, Instant now, const DateRange& range);
+
+/// The end of a job's last step, the way back included.
+Instant endOfSteps(const Job& job);
+
+bool mayDo(const Machine& machine, int lane, const Recipe& recipe);
+
+/// When a treatment by any machine can end within `gap` of `lane`: the best by the order late, overtime, tight.
+std::optional<Instant> plannedEnd(const Ground& ground, const DemandSet& demands, const Gap& gap, const Recipe& recipe);
+/// The latest end within `window` of `lanes` such lanes in a row, by any machine whose times in `tier` allow it.
+std::optional<Instant> latestEndWithin(const Ground& ground, int lane, const Recipe& recipe, Span window, int lanes,
+                                       const std::vector<Spans>& tier);
+/// The part of `gap` behind the lane's committed treatments and now.
+Span openPart(const Ground& ground, const Gap& gap);
+/// The latest end that anything allows: late, in overtime or not.
+std::optional<Instant> latestPossibleEnd(const Ground& ground, const Gap& gap, const Recipe& recipe);
+
+}  // namespace laneward::planning

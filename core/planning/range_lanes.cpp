@@ -1,0 +1,134 @@
+#include "core/planning/range_planner.h"
+
+#include <algorithm>
+
+namespace laneward::planning {
+
+namespace {
+
+std::vector<FixedTreatment> committedFrom(const std::vector<FixedTreatment>& fixed, Instant begin) {
+    std::vector<FixedTreatment> later;
+    std::copy_if(fixed.begin(), fixed.end(), std::back_inserter(later), [&](const auto& f) { return f.time.end > begin; });
+    return later;
+}
+
+/// Treatments that no plan can do without: a fresh demand behind play, or that the lane does not satisfy as it is, has only its
+/// own gap.
+int forcedTreatments(const LaneProblem& problem) {
+    if (!problem.committed.empty()) return 0;
+    int forced = 0;
+    const std::vector<Gap>& gaps = problem.set.gaps[size_t(problem.lane - 1)];
+    for (size_t g = problem.firstGap; g < gaps.size(); ++g) {
+        for (size_t d : gaps[g].demands) {
+            const Demand& demand = problem.set.demands[d];
+            const bool alone = g == problem.firstGap ? !satisfies(problem.before, demand) : gaps[g].playBefore > Seconds{0};
+            forced += demand.kind == DemandKind::Fresh && alone ? 1 : 0;
+        }
+    }
+    return forced;
+}
+
+}  // namespace
+
+/// Plans the lane anew from `firstGap` on; what was planned there before is forgotten.
+void RangePlanner::planLane(int lane, size_t firstGap) {
+    const std::vector<Gap>& gaps = m_demands.gaps[size_t(lane - 1)];
+    Lane& treatments = m_lanes[size_t(lane - 1)];
+    std::erase_if(treatments, [&](const OpenTreatment& t) { return t.what.gap >= firstGap; });
+    if (firstGap >= gaps.size()) return;
+    LaneProblem problem{m_demands,
+                        lane,
+                        firstGap,
+                        conditionAt(lane, firstGap),
+                        committedFrom(m_ground.fixed[size_t(lane - 1)], gaps[firstGap].time.begin),
+                        m_usual,
+                        {}};
+    problem.latestEnd = [&](size_t g, const Recipe& recipe) -> std::optional<Instant> {
+        if (m_forbidden.contains({lane, g})) return std::nullopt;
+        return plannedEnd(m_ground, m_demands, gaps[g], recipe);
+    };
+    Fewest planned = fewestOf(problem);
+    if (planned.unmet > 0 || planned.treatments > forcedTreatments(problem)) {
+        problem.latestEnd = [&](size_t g, const Recipe& recipe) { return latestPossibleEnd(m_ground, gaps[g], recipe); };
+        const Fewest kindest = fewestOf(problem);
+        if (planned.unmet != kindest.unmet || planned.treatments != kindest.treatments) m_result.doubtful.insert(lane);
+    }
+    for (PlannedTreatment& t : planned.chosen)
+        treatments.push_back({std::move(t), 0});
+}
+
+/// The lane's condition when `gap` begins, by what is placed already.
+LaneCondition RangePlanner::conditionAt(int lane, size_t gap) const {
+    const std::vector<Gap>& gaps = m_demands.gaps[size_t(lane - 1)];
+    LaneCondition condition = m_before[size_t(lane - 1)];
+    auto fixed = m_ground.fixed[size_t(lane - 1)].begin();
+    const auto none = m_ground.fixed[size_t(lane - 1)].end();
+    while (fixed != none && fixed->time.end <= gaps.front().time.begin)
+        ++fixed;
+    auto own = m_lanes[size_t(lane - 1)].begin();
+    for (size_t g = 0; g <= gap; ++g) {
+        if (g > 0) condition.playedSince += gaps[g].playBefore;
+        for (; fixed != none && fixed->time.end <= (g < gap ? gaps[g].time.end : gaps[g].time.begin); ++fixed) {
+            condition = conditionAfter(condition, {fixed->treatment, fixed->pattern}, fixed->time.end);
+            if (fixed->time.end <= gaps[g].time.begin) condition.playedSince = gaps[g].playBefore;
+        }
+        for (; g < gap && own != m_lanes[size_t(lane - 1)].end() && own->what.gap <= g; ++own) {
+            const auto end = m_ends.find({lane, own->what.gap});
+            if (end == m_ends.end()) continue;
+            condition = conditionAfter(condition, {own->what.treatment, own->what.pattern}, end->second);
+        }
+    }
+    return condition;
+}
+
+std::optional<int> RangePlanner::latestDay(const PlannedTreatment& treatment, int lanes, Instant by,
+                                           const std::vector<Spans>& tier) const {
+    Span window = openPart(m_ground, m_demands.gaps[size_t(treatment.lane - 1)][treatment.gap]);
+    window.end = std::min(window.end, by);
+    while (!window.isEmpty()) {
+        const auto end = latestEndWithin(m_ground, treatment.lane, {treatment.treatment, treatment.pattern}, window, lanes, tier);
+        if (!end) return std::nullopt;
+        const size_t day = m_ground.dayOf(*end - Seconds{1});
+        // Work must not lie across the change of the day.
+        const auto same = latestEndWithin(m_ground, treatment.lane, {treatment.treatment, treatment.pattern},
+                                          {std::max(window.begin, m_ground.days[day]), window.end}, lanes, tier);
+        if (same) return int(day);
+        window.end = m_ground.days[day];
+    }
+    return std::nullopt;
+}
+
+/// In the order of the objective: late before overtime before tight. `together` lanes take longer than one.
+int RangePlanner::dayFor(const PlannedTreatment& treatment, int together) const {
+    const Gap& gap = m_demands.gaps[size_t(treatment.lane - 1)][treatment.gap];
+    Instant target = gap.time.end;
+    Instant due = gap.time.end;
+    for (size_t d : gap.demands) {
+        target = m_demands.demands[d].target;
+        due = m_demands.demands[d].due;
+    }
+    for (int lanes : {together, 1}) {
+        if (const auto day = latestDay(treatment, lanes, target, m_ground.byWork)) return *day;
+        if (const auto day = latestDay(treatment, lanes, due, m_ground.byWork)) return *day;
+        if (const auto day = latestDay(treatment, lanes, due, m_ground.byAllowance)) return *day;
+    }
+    return latestDay(treatment, 1, gap.time.end, m_ground.byAllowance).value_or(int(m_ground.dayOf(gap.time.end - Seconds{1})));
+}
+
+void RangePlanner::assignDays(const std::vector<int>& lanes, int earliest) {
+    std::map<std::pair<Instant, Treatment>, int> together;
+    const auto keyOf = [&](const PlannedTreatment& t) {
+        return std::pair(m_demands.gaps[size_t(t.lane - 1)][t.gap].time.end, t.treatment);
+    };
+    for (int lane : lanes) {
+        for (const OpenTreatment& t : m_lanes[size_t(lane - 1)])
+            ++together[keyOf(t.what)];
+    }
+    for (int lane : lanes) {
+        for (OpenTreatment& t : m_lanes[size_t(lane - 1)]) {
+            if (!m_ends.contains({lane, t.what.gap})) t.day = std::max(earliest, dayFor(t.what, together[keyOf(t.what)]));
+        }
+    }
+}
+
+}  // namespace laneward::planning

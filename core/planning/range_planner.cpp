@@ -1,0 +1,157 @@
+#include "core/planning/range_planner.h"
+
+#include <algorithm>
+#include <numeric>
+
+namespace laneward::planning {
+
+namespace {
+
+// Rounds in which a lane that found no place is planned again around it, before the rest of its day is given up.
+constexpr int roundsPerDay = 8;
+
+DayStart firstStart(const Ground& ground) {
+    DayStart start;
+    for (size_t m = 0; m < ground.machines.size(); ++m) {
+        start.dutyLeft.push_back(ground.limits[m].lanesUntilDuty ? std::int64_t{*ground.limits[m].lanesUntilDuty} : endless);
+    }
+    return start;
+}
+
+}  // namespace
+
+DayStart startAfter(const SolvedDay& day, const DayStart& before) {
+    DayStart after = before;
+    for (size_t m = 0; m < day.problem.machines.size(); ++m) {
+        struct Run {
+            Sec begin;
+            unsigned steps;
+            std::int64_t lanes;
+        };
+        const DayMachine& machine = day.problem.machines[m];
+        std::vector<Run> runs;
+        for (const FixedRun& run : machine.runs)
+            runs.push_back({run.begin, run.steps, run.use[dutyStock]});
+        for (size_t b = 0; b < day.solution.solution.size(); ++b) {
+            const BlockTimes& block = day.solution.placement.blocks[b];
+            if (day.solution.solution[b].machine != int(m) || block.tasks.empty()) continue;
+            runs.push_back({block.begins.front(), block.steps, std::int64_t(block.tasks.size()) + block.twiceLanes});
+        }
+        std::stable_sort(runs.begin(), runs.end(), [](const Run& a, const Run& b) { return a.begin < b.begin; });
+        for (const Run& run : runs) {
+            if (run.steps & DutyBit) after.dutyLeft[m] = machine.full[dutyStock];
+            if (after.dutyLeft[m] < endless) after.dutyLeft[m] -= run.lanes;
+        }
+    }
+    return after;
+}
+
+RangePlanner::RangePlanner(const Ground& ground, const DemandSet& demands, std::int64_t nodeLimit, const Cancelled& cancelled)
+    : m_ground(ground),
+      m_demands(demands),
+      m_nodes(std::max<std::int64_t>(8, nodeLimit / std::max(1, ground.range.days()))),
+      m_cancelled(cancelled),
+      m_usual(usualPattern(ground.state, demands)),
+      m_lanes(demands.gaps.size()) {
+    const auto last = lastByLane(ground.state);
+    for (size_t lane = 0; lane < demands.gaps.size(); ++lane) {
+        m_before.push_back(
+            conditionBefore(last[lane], ground.fixed[lane], ground.plays[lane], demands.gaps[lane].front().time.begin));
+    }
+}
+
+Solved RangePlanner::solve() {
+    std::vector<int> lanes(m_lanes.size());
+    std::iota(lanes.begin(), lanes.end(), 1);
+    for (int lane : lanes)
+        planLane(lane, 0);
+    assignDays(lanes, 0);
+    m_starts.push_back(firstStart(m_ground));
+    for (int day = 0; day < m_ground.range.days(); ++day) {
+        m_result.days.push_back(solveOne(day));
+        repair(day);
+        settle(day);
+        m_result.stopped = m_result.stopped || m_result.days.back().solution.stopped;
+        m_starts.push_back(startAfter(m_result.days.back(), m_starts.back()));
+    }
+    return std::move(m_result);
+}
+
+std::vector<OpenTreatment> RangePlanner::treatmentsOn(int day) const {
+    std::vector<OpenTreatment> found;
+    for (const Lane& lane : m_lanes) {
+        auto t = std::lower_bound(lane.begin(), lane.end(), day, [](const OpenTreatment& o, int d) { return o.day < d; });
+        for (; t != lane.end() && t->day == day; ++t)
+            found.push_back(*t);
+    }
+    return found;
+}
+
+SolvedDay RangePlanner::solveOne(int day) {
+    SolvedDay solved;
+    solved.treatments = treatmentsOn(day);
+    std::vector<const OpenTreatment*> pointers;
+    for (const OpenTreatment& t : solved.treatments)
+        pointers.push_back(&t);
+    solved.problem = dayProblem(m_ground, m_demands, pointers, day, m_starts[size_t(day)]);
+    if (solved.treatments.empty()) {
+        solved.solution = solveDay(solved.problem, 0, m_cancelled);
+        return solved;
+    }
+    const std::string key = solved.problem.key();
+    auto known = m_known.find(key);
+    if (known == m_known.end()) known = m_known.emplace(key, solveDay(solved.problem, m_nodes, m_cancelled)).first;
+    solved.solution = known->second;
+    return solved;
+}
+
+void RangePlanner::remember(const SolvedDay& solved) {
+    for (const OpenTreatment& t : solved.treatments)
+        m_ends.erase({t.what.lane, t.what.gap});
+    const Instant begin = m_ground.days[size_t(&solved - m_result.days.data())];
+    for (const BlockTimes& block : solved.solution.placement.blocks) {
+        for (size_t i = 0; i < block.tasks.size(); ++i) {
+            const PlannedTreatment& what = solved.treatments[size_t(block.tasks[i])].what;
+            m_ends[{what.lane, what.gap}] = begin + Seconds{block.begins[i] + block.lane};
+        }
+    }
+}
+
+std::vector<RangePlanner::Spot> RangePlanner::lostOn(const SolvedDay& solved) const {
+    std::vector<Spot> lost;
+    for (const OpenTreatment& t : solved.treatments) {
+        if (!m_ends.contains({t.what.lane, t.what.gap})) lost.push_back({t.what.lane, t.what.gap});
+    }
+    return lost;
+}
+
+/// A treatment without a place changes what its lane needs later: the lane is planned again without that gap.
+void RangePlanner::settle(int day) {
+    SolvedDay& solved = m_result.days[size_t(day)];
+    remember(solved);
+    std::vector<Spot> lost = lostOn(solved);
+    for (int round = 0; !lost.empty(); ++round) {
+        for (const Spot& spot : lost)
+            giveUp(day, spot, round >= roundsPerDay);
+        for (const OpenTreatment& t : solved.treatments)
+            m_ends.erase({t.what.lane, t.what.gap});
+        solved = solveOne(day);
+        solved.gaveUp = true;
+        remember(solved);
+        lost = lostOn(solved);
+    }
+}
+
+void RangePlanner::giveUp(int day, const Spot& spot, bool restOfDay) {
+    const auto [lane, gap] = spot;
+    m_forbidden.insert(spot);
+    if (restOfDay) {
+        const std::vector<Gap>& gaps = m_demands.gaps[size_t(lane - 1)];
+        for (size_t g = gap; g < gaps.size() && gaps[g].time.begin < m_ground.days[size_t(day) + 1]; ++g)
+            m_forbidden.insert({lane, g});
+    }
+    planLane(lane, gap);
+    assignDays({lane}, day);
+}
+
+}  // namespace laneward::planning

@@ -1,0 +1,82 @@
+// From demands to placed treatments over a range of days: the fewest treatments of each lane, a day for each, each day solved,
+// and what could not be placed tried elsewhere: the evening before, or another gap of the lane.
+#pragma once
+
+#include "core/planning/day_search.h"
+#include "core/planning/plan.h"
+
+#include <map>
+#include <set>
+
+namespace laneward::planning {
+
+/// A day that is solved, with what it was made from.
+struct SolvedDay {
+    std::vector<OpenTreatment> treatments;  ///< DayProblem::tasks in the same order
+    DayProblem problem;
+    DaySolution solution;
+    bool gaveUp = false;  ///< some treatment found no place
+};
+
+struct Solved {
+    std::vector<SolvedDay> days;
+    std::set<int> doubtful;  ///< lanes whose number of treatments is not proven least
+    bool stopped = false;
+};
+
+/// What is left until each machine's next duty after `day`.
+DayStart startAfter(const SolvedDay& day, const DayStart& before);
+
+class RangePlanner {
+public:
+    RangePlanner(const Ground& ground, const DemandSet& demands, std::int64_t nodeLimit, const Cancelled& cancelled);
+
+    Solved solve();
+
+private:
+    using Spot = std::pair<int, size_t>;      ///< a lane and one of its gaps
+    using Lane = std::vector<OpenTreatment>;  ///< by gap, and so by day
+
+    struct Count {
+        Sec treatments = 0;
+        Sec served = 0;  ///< demands
+    };
+
+    // What each lane needs.
+    void planLane(int lane, size_t firstGap);
+    LaneCondition conditionAt(int lane, size_t gap) const;
+    void assignDays(const std::vector<int>& lanes, int earliest);
+    int dayFor(const PlannedTreatment& treatment, int together) const;
+    std::optional<int> latestDay(const PlannedTreatment& treatment, int lanes, Instant by, const std::vector<Spans>& tier) const;
+
+    // One day after the other.
+    SolvedDay solveOne(int day);
+    std::vector<OpenTreatment> treatmentsOn(int day) const;
+    void remember(const SolvedDay& solved);
+    std::vector<Spot> lostOn(const SolvedDay& solved) const;
+    void settle(int day);
+    void giveUp(int day, const Spot& spot, bool restOfDay);
+
+    // What is late, tight or in overtime may find a better place elsewhere.
+    std::vector<std::vector<Spot>> groupsOf(const SolvedDay& solved) const;
+    void repair(int day);
+    bool moveToDayBefore(int day, const std::vector<Spot>& group);
+    bool useOtherGaps(int day, const std::vector<Spot>& group);
+    Count countFrom(int day) const;
+    size_t firstOpenGap(int day, int lane, size_t gap) const;
+
+    const Ground& m_ground;
+    const DemandSet& m_demands;
+    std::int64_t m_nodes;  ///< for one day
+    const Cancelled& m_cancelled;
+    PatternId m_usual;
+    std::vector<LaneCondition> m_before;
+    std::vector<Lane> m_lanes;
+    std::set<Spot> m_forbidden;
+    std::map<Spot, Instant> m_ends;  ///< of placed treatments
+    std::vector<DayStart> m_starts;  ///< of each day, one more than are solved
+    std::map<std::string, DaySolution> m_known;
+    Solved m_result;
+};
+
+}  // namespace laneward::planning

@@ -1,0 +1,296 @@
+#include "core/planning/recursion.h"
+
+#include "core/planning/holds.h"
+
+#include <algorithm>
+#include <array>
+#include <span>
+
+namespace laneward::planning {
+
+namespace {
+
+// In this order: demands unmet, treatments, treatments that do more than was asked, and how early they end.
+using Cost = std::array<std::int64_t, 4>;
+
+/// A lane's condition and what is asked of it, with patterns as indexes.
+struct Condition {
+    bool treated = false;
+    Treatment last = Treatment::CleanAndCondition;
+    std::optional<int> pattern;
+    Instant end;
+    Seconds playedSince;
+};
+
+struct Asked {
+    size_t index = 0;  ///< into DemandSet::demands
+    DemandKind kind = DemandKind::AsItIs;
+    std::optional<int> pattern;
+    Treatment least = Treatment::CleanAndCondition;
+    Seconds longestAge;
+    Seconds longestPlay;
+    Instant playBegins;
+};
+
+struct Choice {
+    Treatment treatment;
+    std::optional<int> pattern;
+    friend bool operator==(const Choice&, const Choice&) = default;
+};
+
+struct Node {
+    Condition condition;
+    Cost cost{};
+    int parent = -1;
+    int choice = -1;  ///< of the treatment in `gap`; -1 = none there
+    size_t gap = 0;
+};
+
+struct Committed {
+    Choice choice;
+    Instant end;
+};
+
+// More kinds of treatment than this are never asked of one lane; the rest would be left out.
+constexpr size_t mostChoices = 64;
+using Mask = std::uint64_t;
+
+Condition after(const Condition& before, const Choice& choice, Instant end) {
+    Condition condition{true, choice.treatment, {}, end, {}};
+    if (conditions(choice.treatment)) condition.pattern = choice.pattern;
+    if (choice.treatment == Treatment::ConditionOnly && before.treated) condition.pattern = before.pattern;
+    return condition;
+}
+
+class LaneRecursion {
+public:
+    explicit LaneRecursion(const LaneProblem& problem) : m_problem(problem), m_gaps(problem.set.gaps[size_t(problem.lane - 1)]) {
+        collectPatterns();
+        collectAsked();
+        collectUseful();
+    }
+
+    Fewest solve() {
+        const LaneCondition& b = m_problem.before;
+        m_nodes.push_back({{b.treated, b.last, indexOf(b.pattern), b.end, b.playedSince}, {}, -1, -1, m_problem.firstGap});
+        m_frontier.push_back(0);
+        for (size_t g = m_problem.firstGap; g < m_gaps.size(); ++g)
+            step(g);
+        int best = m_frontier.front();
+        for (int node : m_frontier) {
+            if (m_nodes[size_t(node)].cost < m_nodes[size_t(best)].cost) best = node;
+        }
+        return answer(best);
+    }
+
+private:
+    std::optional<int> indexOf(const std::optional<PatternId>& pattern) const {
+        if (!pattern) return std::nullopt;
+        return int(std::lower_bound(m_patterns.begin(), m_patterns.end(), *pattern) - m_patterns.begin());
+    }
+
+    void collectPatterns() {
+        if (m_problem.before.pattern) m_patterns.push_back(*m_problem.before.pattern);
+        for (const FixedTreatment& f : m_problem.committed) {
+            if (f.pattern) m_patterns.push_back(*f.pattern);
+        }
+        for (size_t g = m_problem.firstGap; g < m_gaps.size(); ++g) {
+            for (size_t d : m_gaps[g].demands) {
+                const auto& pattern = m_problem.set.demands[d].pattern;
+                if (pattern && std::find(m_patterns.begin(), m_patterns.end(), *pattern) == m_patterns.end()) {
+                    m_patterns.push_back(*pattern);
+                }
+            }
+        }
+        if (m_patterns.empty() && !m_problem.usual.isEmpty()) m_patterns.push_back(m_problem.usual);
+        std::sort(m_patterns.begin(), m_patterns.end());
+        m_patterns.erase(std::unique(m_patterns.begin(), m_patterns.end()), m_patterns.end());
+        for (const FixedTreatment& f : m_problem.committed) {
+            m_committed.push_back({{f.treatment, indexOf(f.pattern)}, f.time.end});
+        }
+    }
+
+    void collectAsked() {
+        m_firstAsked.assign(m_gaps.size() + 1, 0);
+        for (size_t g = m_problem.firstGap; g < m_gaps.size(); ++g) {
+            m_firstAsked[g] = m_asked.size();
+            for (size_t i : m_gaps[g].demands) {
+                const Demand& d = m_problem.set.demands[i];
+                m_asked.push_back({i, d.kind, indexOf(d.pattern), d.least, d.longestAge, d.longestPlay, d.playBegins});
+            }
+        }
+        m_firstAsked[m_gaps.size()] = m_asked.size();
+    }
+
+    std::span<const Asked> askedAt(size_t g) const {
+        return {m_asked.data() + m_firstAsked[g], m_firstAsked[g + 1] - m_firstAsked[g]};
+    }
+
+    void addChoice(Mask& mask, const Choice& choice) {
+        size_t i = size_t(std::find(m_choices.begin(), m_choices.end(), choice) - m_choices.begin());
+        if (i == m_choices.size() && i < mostChoices) m_choices.push_back(choice);
+        if (i < mostChoices) mask |= Mask{1} << i;
+    }
+
+    Mask choicesFor(const Asked& d) {
+        Mask mask = 0;
+        if (d.kind == DemandKind::AsItIs) return mask;
+        if (d.least == Treatment::CleanOnly && !d.pattern) addChoice(mask, {Treatment::CleanOnly, std::nullopt});
+        if (d.kind == DemandKind::Stripped) return mask;
+        for (int p = 0; p < int(m_patterns.size()); ++p) {
+            if (d.pattern && *d.pattern != p) continue;
+            if (d.least == Treatment::ConditionOnly && d.kind != DemandKind::Pattern)
+                addChoice(mask, {Treatment::ConditionOnly, p});
+            addChoice(mask, {Treatment::CleanAndCondition, p});
+        }
+        return mask;
+    }
+
+    /// A treatment is worth trying in a gap when it can serve the demand at its end, or a later one that has no room for it in
+    /// the gaps between: with room there, the later gap is as good for everything that follows.
+    void collectUseful() {
+        m_useful.assign(m_gaps.size(), 0);
+        m_ends.assign(m_gaps.size(), {});
+        Mask later = 0;
+        for (size_t g = m_gaps.size(); g-- > m_problem.firstGap;) {
+            Mask own = 0;
+            for (const Asked& d : askedAt(g))
+                own |= choicesFor(d);
+            m_useful[g] = own | later;
+            for (size_t c = 0; c < m_choices.size(); ++c) {
+                if (!((m_useful[g] >> c) & 1)) continue;
+                const std::optional<Instant> end = m_problem.latestEnd(g, recipe(m_choices[c]));
+                m_ends[g].resize(m_choices.size());
+                m_ends[g][c] = end;
+            }
+            later = 0;
+            for (size_t c = 0; c < m_ends[g].size(); ++c) {
+                if (((m_useful[g] >> c) & 1) && !m_ends[g][c]) later |= Mask{1} << c;
+            }
+        }
+    }
+
+    Recipe recipe(const Choice& c) const {
+        return {c.treatment, c.pattern ? std::optional(m_patterns[size_t(*c.pattern)]) : std::nullopt};
+    }
+
+    void step(size_t g) {
+        m_kept.clear();
+        for (int index : m_frontier) {
+            Node node = m_nodes[size_t(index)];
+            node.parent = index;
+            node.choice = -1;
+            node.gap = g;
+            if (g > m_problem.firstGap) node.condition.playedSince += m_gaps[g].playBefore;
+            applyCommitted(g, node.condition);
+            offer(node, g);
+            for (size_t c = 0; c < m_ends[g].size(); ++c) {
+                if (m_ends[g][c]) offerTreatment(node, g, int(c));
+            }
+        }
+        m_frontier.clear();
+        for (const Node& node : m_kept) {
+            m_frontier.push_back(int(m_nodes.size()));
+            m_nodes.push_back(node);
+        }
+    }
+
+    void applyCommitted(size_t g, Condition& condition) const {
+        const Instant from = g > m_problem.firstGap ? m_gaps[g - 1].time.end : Instant{INT64_MIN};
+        for (const Committed& c : m_committed) {
+            if (c.end <= from || c.end > m_gaps[g].time.end) continue;
+            condition = after(condition, c.choice, c.end);
+            if (c.end <= m_gaps[g].time.begin) condition.playedSince = m_gaps[g].playBefore;
+        }
+    }
+
+    void offerTreatment(Node node, size_t g, int c) {
+        const Choice& choice = m_choices[size_t(c)];
+        const bool sameBelow = node.condition.treated && node.condition.pattern == choice.pattern;
+        if (choice.treatment == Treatment::ConditionOnly && !sameBelow) return;
+        const Instant end = *m_ends[g][size_t(c)];
+        node.condition = after(node.condition, choice, end);
+        node.choice = c;
+        ++node.cost[1];
+        node.cost[2] += excess(g, choice);
+        node.cost[3] -= end.seconds;
+        offer(node, g);
+    }
+
+    std::int64_t excess(size_t g, const Choice& choice) const {
+        const auto asked = askedAt(g);
+        return std::any_of(asked.begin(), asked.end(), [&](const Asked& d) { return d.least == choice.treatment; }) ? 0 : 1;
+    }
+
+    void offer(Node node, size_t g) {
+        for (const Asked& d : askedAt(g)) {
+            if (!holds(node.condition, d)) ++node.cost[0];
+        }
+        for (const Node& kept : m_kept) {
+            if (dominates(kept, node)) return;
+        }
+        std::erase_if(m_kept, [&](const Node& kept) { return dominates(node, kept); });
+        m_kept.push_back(node);
+    }
+
+    static bool dominates(const Node& a, const Node& b) {
+        const Condition& x = a.condition;
+        const Condition& y = b.condition;
+        return a.cost <= b.cost && x.treated == y.treated && x.last == y.last && x.pattern == y.pattern && x.end >= y.end &&
+               x.playedSince <= y.playedSince;
+    }
+
+    Fewest answer(int best) const {
+        std::vector<const Node*> path;
+        for (int node = best; node >= 0 && m_nodes[size_t(node)].parent >= 0; node = m_nodes[size_t(node)].parent) {
+            path.push_back(&m_nodes[size_t(node)]);
+        }
+        std::reverse(path.begin(), path.end());
+        Fewest fewest;
+        bool ours = false;  // whether the lane's last treatment is one of `chosen`
+        for (const Node* node : path) {
+            if (node->choice >= 0) {
+                const Recipe chosen = recipe(m_choices[size_t(node->choice)]);
+                fewest.chosen.push_back({m_problem.lane, node->gap, chosen.treatment, chosen.pattern, {}});
+                ours = true;
+            } else if (committedIn(node->gap)) {
+                ours = false;
+            }
+            for (const Asked& d : askedAt(node->gap)) {
+                if (!holds(node->condition, d)) {
+                    fewest.unmetDemands.push_back(d.index);
+                } else if (ours && d.kind != DemandKind::AsItIs) {
+                    fewest.chosen.back().serves.push_back(d.index);
+                }
+            }
+        }
+        fewest.unmet = int(fewest.unmetDemands.size());
+        fewest.treatments = int(fewest.chosen.size());
+        return fewest;
+    }
+
+    bool committedIn(size_t g) const {
+        return std::any_of(m_committed.begin(), m_committed.end(), [&](const Committed& c) {
+            return c.end <= m_gaps[g].time.end && (g == m_problem.firstGap || c.end > m_gaps[g - 1].time.end);
+        });
+    }
+
+    const LaneProblem& m_problem;
+    const std::vector<Gap>& m_gaps;
+    std::vector<PatternId> m_patterns;  ///< ascending
+    std::vector<Committed> m_committed;
+    std::vector<Asked> m_asked;  ///< by gap
+    std::vector<size_t> m_firstAsked;
+    std::vector<Choice> m_choices;
+    std::vector<Mask> m_useful;                               ///< by gap: bits of m_choices
+    std::vector<std::vector<std::optional<Instant>>> m_ends;  ///< by gap and choice, of useful ones
+    std::vector<Node> m_nodes;
+    std::vector<Node> m_kept;  ///< of the gap at hand; none dominates another
+    std::vector<int> m_frontier;
+};
+
+}  // namespace
+
+Fewest fewestOf(const LaneProblem& problem) { return LaneRecursion(problem).solve(); }
+
+}  // namespace laneward::planning

@@ -1,0 +1,110 @@
+#include "core/storage/records.h"
+#include "core/storage/store_parts.h"
+
+namespace laneward {
+namespace {
+
+Error invalid(const char* rule, const Record& record, std::vector<Value> values = {}) {
+    return fault(ErrorKind::Invalid, rule, operationOf(record).value.left(limits::nameLength), std::move(values));
+}
+
+Outcome lanesExist(const Record& record, int laneCount) {
+    const auto exists = [laneCount](int lane) { return lane >= 1 && lane <= laneCount; };
+    const auto unknown = [&](int lane) {
+        return invalid("record.unknown-lane", record, {std::int64_t{lane}, std::int64_t{laneCount}});
+    };
+    if (const auto* run = std::get_if<RunLog>(&record))
+        for (const LaneTime& lane : run->lanes)
+            if (!exists(lane.lane)) return unknown(lane.lane);
+    if (const auto* incident = std::get_if<Incident>(&record); incident && incident->lane != 0 && !exists(incident->lane))
+        return unknown(incident->lane);
+    return Nothing{};
+}
+
+/// What a record corrects must be there and not be corrected yet: two corrections of one record would both stand.
+Outcome correctsOnce(Database& database, const CentreId& centre, const Record& record) {
+    const auto corrects = std::visit([](const auto& r) { return r.corrects; }, record);
+    if (!corrects) return Nothing{};
+    const auto idsWhere = [&](const QString& where) {
+        return database.rows(selectStatement(tableOfRecord(record), {QLatin1StringView("id")}, false, where),
+                             {centre.value, corrects->value});
+    };
+    const auto corrected = idsWhere(QStringLiteral("AND id = ?"));
+    if (!corrected) return corrected.error();
+    if (corrected->empty()) return invalid("record.unknown-reference", record);
+    const auto others = idsWhere(QStringLiteral("AND corrects = ?"));
+    if (!others) return others.error();
+    if (others->empty()) return Nothing{};
+    return fault(ErrorKind::Refused, "record.already-corrected", corrects->value);
+}
+
+Outcome endsAfterStart(const Record& record) {
+    const auto* run = std::get_if<RunLog>(&record);
+    const bool backwards = run && run->time.end < run->time.begin;
+    return backwards ? Outcome(invalid("record.ends-before-start", record)) : Outcome(Nothing{});
+}
+
+Error meaning(const Error& error, const Record& record) {
+    const QByteArray& rule = error.finding.rule;
+    if (rule == brokenReference) return invalid("record.unknown-reference", record);
+    if (rule == brokenRule || rule == duplicateKey) return invalid("record.unstorable", record, {QString()});
+    return error;
+}
+
+struct Appending {
+    Database& database;
+    CentreId centre;
+    int lanes = 0;
+    std::int64_t change = 0;
+};
+
+/// False when the same record was there already.
+Result<bool> appended(const Appending& to, const Record& record) {
+    const std::optional<QString> field = std::visit([](const auto& r) { return unstorable(r); }, record);
+    if (field || operationOf(record).isEmpty())
+        return invalid("record.unstorable", record, {field.value_or(QStringLiteral("id"))});
+    const Result<QString> kind = operationKind(to.database, to.centre, operationOf(record));
+    if (!kind) return kind.error();
+    if (!kind->isEmpty()) {
+        const Result<bool> same = holdsSame(to.database, to.centre, record);
+        if (!same) return same.error();
+        if (*same) return false;
+        return fault(ErrorKind::Refused, "record.id-taken", operationOf(record).value);
+    }
+    if (const Outcome lanes = lanesExist(record, to.lanes); !lanes) return lanes.error();
+    if (const Outcome order = endsAfterStart(record); !order) return order.error();
+    if (const Outcome once = correctsOnce(to.database, to.centre, record); !once) return once.error();
+    const Outcome done = insertRecord(to.database, to.centre, record, to.change);
+    return done ? Result<bool>(true) : meaning(done.error(), record);
+}
+
+Result<Appending> begun(Database& database) {
+    const Result<CentreId> centre = storedCentre(database);
+    if (!centre) return centre.error();
+    if (centre->isEmpty()) return fault(ErrorKind::Invalid, "store.no-centre", database.shown());
+    const Result<std::int64_t> change = nextChange(database, *centre);
+    if (!change) return change.error();
+    const auto facts = rowOf<CentreFacts>(database, *centre, centre->value);
+    if (!facts) return facts.error();
+    return Appending{database, *centre, (*facts)->lanes, *change};
+}
+
+}  // namespace
+
+Outcome Store::append(const std::vector<Record>& records) {
+    Database& database = *m_parts->database;
+    if (isReadOnly()) return fault(ErrorKind::Refused, "edit.read-only", m_parts->location.shown());
+    Result<Transaction> transaction = Transaction::begin(database, Isolation::Writing);
+    if (!transaction) return transaction.error();
+    const Result<Appending> to = begun(database);
+    if (!to) return to.error();
+    std::optional<OperationId> last;
+    for (const Record& record : records) {
+        const Result<bool> isNew = appended(*to, record);
+        if (!isNew) return isNew.error();
+        if (*isNew) last = operationOf(record);
+    }
+    return last ? committed(*transaction, database, to->centre, *last) : Outcome(Nothing{});
+}
+
+}  // namespace laneward

@@ -1,0 +1,26 @@
+// The members of the centre file in their order, for its writer and its reader.
+#pragma once
+
+#include "core/storage/centre_file.h"
+
+namespace laneward {
+
+inline constexpr auto centreFileFormat = "laneward-centre";
+
+/// Visits every list of the file: visit("machines", file.season.centre.machines), …
+template <class V, class File>
+void eachList(V& visit, File& file) {
+    visit("machines", file.season.centre.machines);
+    visit("people", file.season.centre.people);
+    visit("shifts", file.season.centre.shifts);
+    visit("outages", file.season.centre.outages);
+    visit("patterns", file.season.patterns);
+    visit("series", file.season.series);
+    visit("jobs", file.history.jobs);
+    visit("runs", file.history.runs);
+    visit("incidents", file.history.incidents);
+    visit("hand_overs", file.history.handOvers);
+    visit("readings", file.history.readings);
+}
+
+}  // namespace laneward

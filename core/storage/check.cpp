@@ -1,0 +1,133 @@
+#include "core/storage/contents.h"
+#include "core/storage/store_parts.h"
+
+#include <QSet>
+
+namespace laneward {
+namespace {
+
+using Findings = std::vector<Finding>;
+
+void add(Findings& findings, const char* rule, const QString& subject, std::vector<Value> values = {}) {
+    findings.push_back({Severity::Fault, rule, subject, std::move(values)});
+}
+
+/// A count of rows that must not exist: what it would mean, and how to find them.
+struct Rule {
+    const char* rule;
+    const char* sql;
+};
+
+constexpr std::array rules{
+    Rule{"check.centres", "SELECT id FROM centres WHERE (SELECT COUNT(*) FROM centres) > 1"},
+    Rule{"check.operation-without-record",
+         "SELECT id FROM operations o WHERE (kind = 'runs' AND NOT EXISTS (SELECT 1 FROM runs r WHERE r.centre_id = o.centre_id "
+         "AND "
+         "r.id = o.id)) OR (kind = 'incidents' AND NOT EXISTS (SELECT 1 FROM incidents r WHERE r.centre_id = o.centre_id AND "
+         "r.id = "
+         "o.id)) OR (kind = 'hand_overs' AND NOT EXISTS (SELECT 1 FROM hand_overs r WHERE r.centre_id = o.centre_id AND r.id = "
+         "o.id)) "
+         "OR (kind = 'level_readings' AND NOT EXISTS (SELECT 1 FROM level_readings r WHERE r.centre_id = o.centre_id AND r.id = "
+         "o.id))"},
+    Rule{"check.record-without-operation",
+         "SELECT id FROM (SELECT centre_id, id, 'runs' AS kind FROM runs UNION ALL SELECT centre_id, id, 'incidents' FROM "
+         "incidents "
+         "UNION ALL SELECT centre_id, id, 'hand_overs' FROM hand_overs UNION ALL SELECT centre_id, id, 'level_readings' FROM "
+         "level_readings) r WHERE NOT EXISTS (SELECT 1 FROM operations o WHERE o.centre_id = r.centre_id AND o.id = r.id AND "
+         "o.kind = "
+         "r.kind)"},
+    Rule{"check.lane-without-run",
+         "SELECT run_id FROM run_lanes l WHERE NOT EXISTS (SELECT 1 FROM runs r WHERE r.centre_id = l.centre_id AND r.id = "
+         "l.run_id)"},
+    Rule{"check.version-ahead",
+         "SELECT id FROM (SELECT centre_id, id, version FROM centres UNION ALL SELECT centre_id, id, version FROM machines UNION "
+         "ALL "
+         "SELECT centre_id, id, version FROM people UNION ALL SELECT centre_id, id, version FROM shifts UNION ALL SELECT "
+         "centre_id, id, "
+         "version FROM patterns UNION ALL SELECT centre_id, id, version FROM outages UNION ALL SELECT centre_id, id, version "
+         "FROM series "
+         "UNION ALL SELECT centre_id, id, version FROM jobs UNION ALL SELECT centre_id, id, counter FROM operations) v WHERE "
+         "version > "
+         "(SELECT counter FROM changes c WHERE c.centre_id = v.centre_id) OR NOT EXISTS (SELECT 1 FROM changes c WHERE "
+         "c.centre_id = "
+         "v.centre_id)"},
+};
+
+Outcome file(Database& database, Findings& findings) {
+    if (database.dialect() != Dialect::Sqlite) return Nothing{};
+    const auto integrity = database.rows(QStringLiteral("PRAGMA integrity_check(100)"));
+    if (!integrity) return integrity.error();
+    for (const Row& row : *integrity)
+        if (const QString line = row.value(0).toString(); line != QLatin1StringView("ok"))
+            add(findings, "check.integrity", database.shown(), {line});
+    const auto references = database.rows(QStringLiteral("PRAGMA foreign_key_check"));
+    if (!references) return references.error();
+    for (const Row& row : *references)
+        add(findings, "check.reference", row.value(0).toString(), {row.value(2).toString()});
+    return Nothing{};
+}
+
+Outcome operations(Database& database, Findings& findings) {
+    for (const Rule& rule : rules) {
+        const auto rows = database.rows(QLatin1StringView(rule.sql));
+        if (!rows) return rows.error();
+        for (const Row& row : *rows)
+            add(findings, rule.rule, row.value(0).toString());
+    }
+    return Nothing{};
+}
+
+/// Patterns that series and machines name inside their lists, where the database keeps no reference.
+void references(const CentreFile& contents, Findings& findings) {
+    QSet<PatternId> patterns;
+    for (const Pattern& pattern : contents.season.patterns)
+        patterns.insert(pattern.id);
+    for (const Series& series : contents.season.series)
+        for (const SurfaceDemand& demand : series.demands)
+            if (demand.pattern && !patterns.contains(*demand.pattern))
+                add(findings, "check.unknown-pattern", series.title, {demand.pattern->value});
+    for (const Machine& machine : contents.season.centre.machines)
+        for (const PatternId& pattern : machine.bars.patterns)
+            if (!patterns.contains(pattern)) add(findings, "check.unknown-pattern", machine.name, {pattern.value});
+}
+
+/// What the rooms themselves say about their values.
+void values(const CentreFile& contents, Findings& findings) {
+    const auto take = [&](const Findings& more) { findings.insert(findings.end(), more.begin(), more.end()); };
+    take(faultsOf(contents.season.centre));
+    for (const Pattern& pattern : contents.season.patterns)
+        take(faultsOf(pattern));
+    for (const Series& series : contents.season.series)
+        take(faultsOf(series, contents.season.centre.facts.lanes));
+    for (const RunLog& run : contents.history.runs)
+        for (const LaneTime& lane : run.lanes)
+            if (lane.lane < 1 || lane.lane > contents.season.centre.facts.lanes)
+                add(findings, "check.unknown-lane", run.id.value, {std::int64_t{lane.lane}});
+}
+
+}  // namespace
+
+Result<std::vector<Finding>> Store::check() {
+    Database& database = *m_parts->database;
+    Result<Transaction> reading = Transaction::begin(database, Isolation::Reading);
+    if (!reading) return reading.error();
+    Findings findings;
+    if (const Outcome sound = file(database, findings); !sound) return sound.error();
+    if (const Outcome whole = operations(database, findings); !whole) return whole.error();
+    const Result<CentreId> centre = storedCentre(database);
+    if (!centre) return centre.error();
+    if (centre->isEmpty()) {
+        add(findings, "store.no-centre", database.shown());
+        return findings;
+    }
+    const Result<CentreFile> contents = everything(database, *centre);
+    if (contents) {
+        references(*contents, findings);
+        values(*contents, findings);
+    } else {
+        findings.push_back(contents.error().finding);
+    }
+    return findings;
+}
+
+}  // namespace laneward

@@ -1,0 +1,103 @@
+#include "core/storage/contents.h"
+
+#include "core/storage/records.h"
+
+namespace laneward {
+namespace {
+
+/// Moves a result's value to its place, or hands on its error.
+template <class T>
+bool put(Result<T> from, T& to, Outcome& outcome) {
+    if (!outcome) return false;
+    if (from)
+        to = *std::move(from);
+    else
+        outcome = from.error();
+    return bool(outcome);
+}
+
+constexpr auto overlapping = "ends >= ? AND begins < ?";
+constexpr auto within = "happened_at >= ? AND happened_at < ?";
+
+/// Records of a range, and those that correct one of them wherever they lie.
+template <class T>
+QString withCorrections(const char* range) {
+    return QStringLiteral("AND (%1 OR corrects IN (SELECT id FROM %2 WHERE centre_id = ? AND %1))")
+        .arg(QLatin1StringView(range), QLatin1StringView(tableOf<T>));
+}
+
+/// The standing run that treated `lane` last before `until`; with `cleaning`, the last that was more than condition only.
+Result<QVariant> lastRun(Database& database, const CentreId& centre, int lane, Instant until, bool cleaning) {
+    const QString sql = QStringLiteral(
+        "SELECT r.id FROM run_lanes l JOIN runs r ON r.centre_id = l.centre_id AND r.id = l.run_id WHERE "
+        "l.centre_id = ? AND l.lane = ? AND l.ends < ? AND r.result <> 'void' AND r.treatment <> ? AND NOT EXISTS "
+        "(SELECT 1 FROM runs c WHERE c.centre_id = r.centre_id AND c.corrects = r.id) "
+        "ORDER BY l.ends DESC, r.id DESC LIMIT 1");
+    const QString except = cleaning ? QString(wordOf(Treatment::ConditionOnly)) : QStringLiteral("");
+    return database.value(sql, {centre.value, lane, qint64{until.seconds}, except});
+}
+
+}  // namespace
+
+Result<Centre> storedFacts(Database& database, const CentreId& centre) {
+    Centre all;
+    Outcome read = Nothing{};
+    const Result<std::optional<CentreFacts>> facts = rowOf<CentreFacts>(database, centre, centre.value);
+    if (!facts) return facts.error();
+    if (*facts) all.facts = **facts;
+    put(rowsOf<Machine>(database, centre), all.machines, read);
+    put(rowsOf<Person>(database, centre), all.people, read);
+    put(rowsOf<Shift>(database, centre), all.shifts, read);
+    put(rowsOf<Outage>(database, centre), all.outages, read);
+    return read ? Result<Centre>(std::move(all)) : read.error();
+}
+
+Result<HistorySlice> storedHistory(Database& database, const CentreId& centre, const Span& time) {
+    const std::vector<QVariant> range{qint64{time.begin.seconds}, qint64{time.end.seconds}};
+    std::vector<QVariant> twice = range;
+    for (const QVariant& value : {QVariant(centre.value), range[0], range[1]})
+        twice.push_back(value);
+    HistorySlice slice;
+    Outcome read = Nothing{};
+    put(runsWhere(database, centre, withCorrections<RunLog>(overlapping), twice), slice.runs, read);
+    put(rowsOf<Incident>(database, centre, withCorrections<Incident>(within), twice), slice.incidents, read);
+    put(rowsOf<HandOver>(database, centre, withCorrections<HandOver>(within), twice), slice.handOvers, read);
+    put(rowsOf<LevelReading>(database, centre, withCorrections<LevelReading>(within), twice), slice.readings, read);
+    put(rowsOf<Job>(database, centre, QStringLiteral("AND ") + QLatin1StringView(overlapping), range), slice.jobs, read);
+    sortByTime(slice.incidents);
+    sortByTime(slice.handOvers);
+    sortByTime(slice.readings);
+    return read ? Result<HistorySlice>(std::move(slice)) : read.error();
+}
+
+// The database finds the few runs that matter, by its index; lastTreatments() then decides as it does for runs in memory.
+Result<std::vector<LaneTreatment>> treatmentsBefore(Database& database, const CentreId& centre, int lanes, Instant until) {
+    QSet<QString> ids;
+    for (int lane = 1; lane <= lanes; ++lane)
+        for (const bool cleaning : {false, true}) {
+            const Result<QVariant> id = lastRun(database, centre, lane, until, cleaning);
+            if (!id) return id.error();
+            if (id->isValid()) ids.insert(id->toString());
+        }
+    std::vector<RunLog> runs;
+    for (const QString& id : ids) {
+        const auto run = runsWhere(database, centre, QStringLiteral("AND id = ?"), {id});
+        if (!run) return run.error();
+        runs.insert(runs.end(), run->begin(), run->end());
+    }
+    for (RunLog& run : runs)
+        run.corrects.reset();  // what it corrected is not among them, and it stands
+    return lastTreatments(standing(std::move(runs)), {until.seconds - 1});
+}
+
+Result<CentreFile> everything(Database& database, const CentreId& centre) {
+    CentreFile file;
+    Outcome read = Nothing{};
+    put(storedFacts(database, centre), file.season.centre, read);
+    put(rowsOf<Series>(database, centre), file.season.series, read);
+    put(rowsOf<Pattern>(database, centre), file.season.patterns, read);
+    put(storedHistory(database, centre, allTime), file.history, read);
+    return read ? Result<CentreFile>(std::move(file)) : read.error();
+}
+
+}  // namespace laneward

@@ -1,0 +1,83 @@
+#include "core/storage/migrations.h"
+
+#include <QFile>
+
+namespace laneward {
+namespace {
+
+constexpr std::array scripts{":/migrations/0001_first.sql"};
+constexpr std::array recordTables{"operations", "runs", "run_lanes", "incidents", "hand_overs", "level_readings"};
+
+QString scriptText(const char* name) {
+    QFile file(QString::fromLatin1(name));
+    const bool opened = file.open(QIODevice::ReadOnly);
+    Q_ASSERT_X(opened, "migrations", name);
+    return QString::fromUtf8(file.readAll());
+}
+
+Outcome storeVersion(Database& database, int version) {
+    QStringList statements;
+    if (database.dialect() == Dialect::Sqlite)  // these two take no bound value; both are numbers of ours
+        statements << QStringLiteral("PRAGMA application_id = %1").arg(applicationId)
+                   << QStringLiteral("PRAGMA user_version = %1").arg(version);
+    else
+        statements << QStringLiteral("CREATE TABLE IF NOT EXISTS laneward_schema (version bigint NOT NULL)")
+                   << QStringLiteral("DELETE FROM laneward_schema")
+                   << QStringLiteral("INSERT INTO laneward_schema VALUES (%1)").arg(version);
+    for (const QString& statement : statements)
+        if (const auto done = database.change(statement); !done) return done.error();
+    return Nothing{};
+}
+
+Outcome applied(Database& database, const Migration& migration) {
+    for (const QString& statement : migration.statements)
+        if (const auto done = database.change(statement); !done) return done.error();
+    return storeVersion(database, migration.version);
+}
+
+}  // namespace
+
+QStringList statementsOf(const QString& script) {
+    QStringList lines = script.split(u'\n');
+    lines.removeIf([](const QString& line) { return line.startsWith(QLatin1StringView("--")); });
+    QStringList statements;
+    for (const QString& part : lines.join(u'\n').split(QLatin1StringView(";\n")))
+        if (!part.trimmed().isEmpty()) statements << part.trimmed();
+    return statements;
+}
+
+std::vector<Migration> knownMigrations(Dialect dialect) {
+    std::vector<Migration> all;
+    for (const char* script : scripts)
+        all.push_back({int(all.size()) + 1, statementsOf(scriptText(script))});
+    for (const char* table : recordTables)
+        all.front().statements += appendOnlyStatements(dialect, QString::fromLatin1(table));
+    return all;
+}
+
+Result<int> schemaVersion(Database& database) {
+    if (database.dialect() == Dialect::Sqlite) {
+        const Result<QVariant> version = database.value(QStringLiteral("PRAGMA user_version"));
+        return version ? Result<int>(version->toInt()) : version.error();
+    }
+    const Result<QVariant> table = database.value(QStringLiteral("SELECT to_regclass('laneward_schema')::text"));
+    if (!table) return table.error();
+    if (table->isNull()) return 0;
+    const Result<QVariant> version = database.value(QStringLiteral("SELECT max(version) FROM laneward_schema"));
+    return version ? Result<int>(version->toInt()) : version.error();
+}
+
+Outcome migrate(Database& database, const std::vector<Migration>& migrations) {
+    Result<Transaction> writing = Transaction::begin(database, Isolation::Writing);
+    if (!writing) return writing.error();
+    const Result<int> stored = schemaVersion(database);
+    if (!stored) return stored.error();
+    if (*stored > migrations.back().version) return fault(ErrorKind::Refused, "store.newer-schema", database.shown());
+    for (const Migration& migration : migrations) {
+        if (migration.version <= *stored) continue;
+        if (const Outcome done = applied(database, migration); !done) return done;
+    }
+    return writing->commit();
+}
+
+}  // namespace laneward

@@ -1,0 +1,28 @@
+// Records in the database: appended, read by range, never changed.
+#pragma once
+
+#include "core/storage/edit.h"
+#include "core/storage/operations.h"
+#include "core/storage/rows.h"
+
+namespace laneward {
+
+/// Run logs with their lanes, ordered by end, then id. `where` as for rowsOf().
+Result<std::vector<RunLog>> runsWhere(Database& database, const CentreId& centre, const QString& where,
+                                      const std::vector<QVariant>& values);
+
+Outcome insertRecord(Database& database, const CentreId& centre, const Record& record, std::int64_t change);
+
+/// Whether the stored record with this id is the same.
+Result<bool> holdsSame(Database& database, const CentreId& centre, const Record& record);
+
+const char* tableOfRecord(const Record& record);
+Instant timeOf(const Record& record);
+PersonId personOf(const Record& record);
+
+/// Orders by time, then id.
+void sortByTime(std::vector<Incident>& incidents);
+void sortByTime(std::vector<HandOver>& handOvers);
+void sortByTime(std::vector<LevelReading>& readings);
+
+}  // namespace laneward

@@ -1,0 +1,147 @@
+#include "core/storage/records.h"
+#include "core/storage/store_parts.h"
+
+#include <QSet>
+#include <QUuid>
+
+namespace laneward {
+namespace {
+
+/// Children before those they name.
+constexpr std::array tables{"run_lanes", "runs",     "incidents", "hand_overs",  "level_readings",
+                            "jobs",      "outages",  "series",    "shifts",      "people",
+                            "machines",  "patterns", "centres",   "edited_rows", "operations"};
+
+Outcome cleared(Database& database, const CentreId& centre) {
+    const auto run = [&](const QString& sql) { return database.change(sql, {centre.value}); };
+    QStringList statements{QStringLiteral("INSERT INTO replacing (centre_id) VALUES (?)")};
+    for (const char* table : tables)
+        statements << QStringLiteral("DELETE FROM %1 WHERE centre_id = ?").arg(QLatin1StringView(table));
+    statements << QStringLiteral("DELETE FROM replacing WHERE centre_id = ?");
+    for (const QString& statement : statements)
+        if (const Result<int> done = run(statement); !done) return done.error();
+    return Nothing{};
+}
+
+/// The number of this change, larger than any that the old centre's rows carry.
+Result<std::int64_t> succeeding(Database& database, const CentreId& old, const CentreId& centre) {
+    if (!old.isEmpty() && old != centre) {
+        const Result<int> renamed =
+            database.change(QStringLiteral("UPDATE changes SET centre_id = ? WHERE centre_id = ?"), {centre.value, old.value});
+        if (!renamed) return renamed.error();
+    }
+    return nextChange(database, centre);
+}
+
+/// Writes rows of one kind after another; the first failure stays.
+class Filling {
+public:
+    Filling(Database& database, CentreId centre, std::int64_t change)
+        : m_database(database), m_centre(std::move(centre)), m_change(change) {}
+
+    template <class T>
+    void rows(const std::vector<T>& all) {
+        for (const T& row : all) {
+            if (!m_outcome) return;
+            const std::optional<QString> field = row.id.isEmpty() ? QStringLiteral("id") : unstorable(row);
+            if (field)
+                refuse<T>("import.unstorable", row.id.value, *field);
+            else
+                take<T>(insertRow(m_database, m_centre, row, m_change), row.id.value);
+        }
+    }
+
+    /// Both lists may hold the same record, but not two of one id.
+    template <class T>
+    void records(const std::vector<T>& history, const std::vector<T>& window) {
+        std::map<OperationId, const T*> seen;
+        for (const auto* list : {&history, &window})
+            for (const T& record : *list) {
+                const auto [known, isNew] = seen.emplace(record.id, &record);
+                if (!m_outcome || (!isNew && *known->second == record)) continue;
+                const std::optional<QString> field = !isNew || record.id.isEmpty() ? QStringLiteral("id") : unstorable(record);
+                if (field)
+                    refuse<T>("import.unstorable", record.id.value, *field);
+                else
+                    take<T>(insertRecord(m_database, m_centre, record, m_change), record.id.value);
+            }
+    }
+
+    Outcome outcome() const { return m_outcome; }
+
+private:
+    template <class T>
+    void refuse(const char* rule, const QString& id, const QString& field) {
+        const QString subject = QLatin1StringView(tableOf<T>) + QStringLiteral(" ") + id.left(limits::nameLength);
+        m_outcome = fault(ErrorKind::Invalid, rule, subject, {field});
+    }
+
+    template <class T>
+    void take(const Outcome& done, const QString& id) {
+        if (done) return;
+        const QByteArray& rule = done.error().finding.rule;
+        if (rule == brokenReference)
+            refuse<T>("import.unknown-reference", id, {});
+        else if (rule == duplicateKey)
+            refuse<T>("import.id-twice", id, {});
+        else
+            m_outcome = done;
+    }
+
+    Database& m_database;
+    CentreId m_centre;
+    std::int64_t m_change;
+    Outcome m_outcome = Nothing{};
+};
+
+/// Jobs of the history and of the window, each once.
+std::vector<Job> jobsOf(const SeasonState& season, const HistorySlice& history) {
+    std::vector<Job> jobs = history.jobs;
+    QSet<JobId> known;
+    for (const Job& job : jobs)
+        known.insert(job.id);
+    for (const Job& job : season.confirmed)
+        if (!known.contains(job.id)) jobs.push_back(job);
+    return jobs;
+}
+
+Outcome filled(Database& database, const SeasonState& season, const HistorySlice& history, std::int64_t change) {
+    Filling filling(database, season.centre.facts.id, change);
+    filling.rows(std::vector{season.centre.facts});
+    filling.rows(season.centre.machines);
+    filling.rows(season.centre.people);
+    filling.rows(season.centre.shifts);
+    filling.rows(season.patterns);
+    filling.rows(season.centre.outages);
+    filling.rows(season.series);
+    filling.rows(jobsOf(season, history));
+    filling.records(history.runs, season.runs);
+    filling.records(history.incidents, season.incidents);
+    filling.records(history.handOvers, season.handOvers);
+    filling.records(history.readings, season.readings);
+    return filling.outcome();
+}
+
+}  // namespace
+
+Outcome Store::replaceAll(const SeasonState& season, const HistorySlice& history, PersonId person, Instant at) {
+    Database& database = *m_parts->database;
+    const CentreId centre = season.centre.facts.id;
+    if (isReadOnly()) return fault(ErrorKind::Refused, "edit.read-only", m_parts->location.shown());
+    Result<Transaction> writing = Transaction::begin(database, Isolation::Writing);
+    if (!writing) return writing.error();
+    const Result<CentreId> old = storedCentre(database);
+    if (!old) return old.error();
+    const Result<std::int64_t> change = succeeding(database, *old, centre);
+    if (!change) return change.error();
+    if (const Outcome empty = old->isEmpty() ? Outcome(Nothing{}) : cleared(database, *old); !empty) return empty;
+    const OperationId id{QUuid::createUuid().toString(QUuid::WithoutBraces)};
+    const Operation operation{id, QStringLiteral("replace"), person, at, {}, *change};
+    if (const Outcome logged = logOperation(database, centre, operation); !logged) return logged;
+    if (const Outcome written = filled(database, season, history, *change); !written) return written;
+    const Outcome done = committed(*writing, database, centre, id);
+    if (done || done.error().finding.rule != brokenReference) return done;
+    return fault(ErrorKind::Invalid, "import.unknown-reference", season.centre.facts.name);  // a correction of nothing
+}
+
+}  // namespace laneward

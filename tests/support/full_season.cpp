@@ -1,0 +1,233 @@
+#include "tests/support/full_season.h"
+
+using namespace laneward;
+
+namespace support {
+namespace {
+
+constexpr Instant at(std::int64_t minutesBeforeNow) { return fullSeasonNow - minutes(minutesBeforeNow); }
+
+Machine firstMachine() {
+    Machine m{MachineId{"m1"}, "Long haul"};
+    m.attended = false;
+    m.bars = {{8}, {PatternId{"short"}}, {Treatment::CleanOnly, Treatment::ConditionOnly}};
+    m.times = {{Seconds{91}, Seconds{81}, Seconds{61}},
+               Seconds{7},
+               Seconds{21},
+               Seconds{5},
+               Seconds{301},
+               Seconds{241},
+               Seconds{361},
+               Seconds{302},
+               Seconds{303},
+               Seconds{4000},
+               Seconds{601}};
+    m.capacity = {{millilitres(1'900), millilitres(1'800)},
+                  millilitres(7'000),
+                  millilitres(8'000),
+                  millilitres(111),
+                  millilitres(101),
+                  1'090,
+                  38,
+                  2,
+                  120};
+    m.fullAt = {25'500};
+    m.attachSpareAt = {24'100};
+    m.conditioners = {"Amber", "Clear"};
+    m.cleaner = "Blue 1:4";
+    return m;
+}
+
+Centre centre() {
+    Centre c;
+    c.facts = {CentreId{"full"}, "Quillmarsh Bowl", "Europe/Berlin", 8, {}, 0};
+    c.facts.settings = {false, minutes(9), minutes(14), minutes(11), hours(10), QTime(4, 30), UnitSystem::UsCustomary, true};
+    c.machines = {firstMachine(), Machine{MachineId{"m2"}, "Short haul"}};
+    c.people = {{PersonId{"ada"}, "Ada", Role::Manager, true, 0}, {PersonId{"ben"}, "Ben", Role::Lead, false, 0}};
+    c.shifts = {{ShiftId{"late"},
+                 "Late",
+                 0x1f,
+                 QTime(15, 15),
+                 QTime(0, 45),
+                 2,
+                 minutes(30),
+                 minutes(45),
+                 {QDate(2026, 12, 24)},
+                 {QDate(2026, 11, 15)},
+                 0}};
+    c.outages = {{OutageId{"o1"}, {3, 4}, std::nullopt, at(600), at(-600), "Pinsetter", 0},
+                 {OutageId{"o2"}, {}, MachineId{"m2"}, at(300), std::nullopt, "Pump", 0}};
+    return c;
+}
+
+std::vector<Pattern> patterns() {
+    Pattern house{PatternId{"house"}, "House", {}, feet(38), false, "For open play", false, 0};
+    house.strokes = {{Direction::Out, 2, 38, 3, Microlitres{50}, feet(0), feet(20), 0},
+                     {Direction::Back, 10, 30, 2, Microlitres{45}, feet(4), feet(34), 1}};
+    Pattern shortOne{PatternId{"short"}, "Short", {house.strokes.front()}, feet(32), true, "", true, 0};
+    return {house, shortOne};
+}
+
+Series league() {
+    Series s;
+    s.id = SeriesId{"league"};
+    s.uid = "league@quillmarsh.example";
+    s.title = "Thursday Fours";
+    s.kind = EventKind::League;
+    s.zone = "Europe/Berlin";
+    s.start = {QDate(2026, 9, 3), QTime(18, 30)};
+    s.duration = minutes(170);
+    s.rule = "FREQ=WEEKLY;BYDAY=TH;COUNT=30";
+    s.extraDates = {{QDate(2026, 11, 13), QTime(18, 30)}};
+    s.excludedDates = {{QDate(2026, 12, 24), QTime(18, 30)}};
+    Override moved{s.start, false, LocalTime{QDate(2026, 9, 4), QTime(19, 0)}, minutes(150), "Fours, moved", LaneSet{1, 2}};
+    Override off{{QDate(2026, 9, 10), QTime(18, 30)}, true, {}, {}, {}, {}};
+    s.overrides = {moved, off};
+    s.lanes = LaneSet::range(1, 6);
+    s.demands = {{LaneSet{1, 2, 3}, DemandKind::Fresh, PatternId{"house"}, Treatment::CleanAndCondition, hours(5), hours(2)},
+                 {LaneSet{4}, DemandKind::Recent, std::nullopt, Treatment::ConditionOnly, hours(6), hours(1)}};
+    s.settle = minutes(16);
+    s.clearing = minutes(12);
+    s.firstPairTwice = true;
+    s.yieldsToClosure = false;
+    s.players = 24;
+    s.note = "Bring the trophy";
+    return s;
+}
+
+std::vector<Series> allSeries() {
+    Series closure;
+    closure.id = SeriesId{"closure"};
+    closure.uid = "closure";
+    closure.title = "Floor work";
+    closure.kind = EventKind::Closure;
+    closure.start = {QDate(2026, 11, 20), QTime(6, 0)};
+    closure.noStaff = true;
+    Series party = closure;
+    party.id = SeriesId{"party"};
+    party.uid = "party";
+    party.title = "Party";
+    party.kind = EventKind::Party;
+    party.noStaff = false;
+    party.cancelled = true;
+    party.lanes = {7, 8};
+    return {closure, league(), party};
+}
+
+Job job() {
+    Job j;
+    j.id = JobId{"j1"};
+    j.state = JobState::Confirmed;
+    j.date = QDate(2026, 11, 12);
+    j.machine = MachineId{"m1"};
+    j.outing = 1;
+    j.time = {at(-10), at(-40)};
+    j.treatment = Treatment::CleanAndCondition;
+    j.pattern = PatternId{"house"};
+    j.lanes = {{1, {at(-15), at(-17)}}, {2, {at(-17), at(-19)}}};
+    j.steps = {{StepKind::LeaveBay, {at(-10), at(-15)}, {}}, {StepKind::Treat, {at(-15), at(-40)}, {1, 2}}};
+    j.neededBy = {{SeriesId{"league"}, {QDate(2026, 11, 12), QTime(18, 30)}, "Thursday Fours", at(-90), {1, 2}}};
+    j.reasons = {
+        {Severity::Note,
+         "job.after-play",
+         "Thursday Fours",
+         {std::int64_t{3}, minutes(12), Microlitres{5}, Micrometres{6}, Millivolts{7}, at(0), QDate(2026, 1, 2), QString("x")}}};
+    j.window = {at(-5), at(-60)};
+    j.slack = minutes(-3);
+    j.late = minutes(2);
+    j.use = {{millilitres(10), millilitres(3)}, millilitres(220), millilitres(200), 2};
+    j.planVersion = 4;
+    j.person = PersonId{"ada"};
+    return j;
+}
+
+RunLog run(int n, Instant begin, std::vector<int> lanes, Treatment treatment, std::optional<PatternId> pattern) {
+    RunLog r;
+    r.id = operation(n);
+    r.machine = MachineId{"m1"};
+    r.person = PersonId{"ben"};
+    r.treatment = treatment;
+    r.pattern = std::move(pattern);
+    Instant t = begin;
+    for (const int lane : lanes) {
+        r.lanes.push_back({lane, {t, t + Seconds{90}}});
+        t = t + Seconds{110};
+    }
+    r.time = {begin, t};
+    r.result = RunResult::Unplanned;
+    r.use = {{millilitres(8), millilitres(1)}, millilitres(110), millilitres(100), int(lanes.size())};
+    r.recordedAt = t + Seconds{30};
+    return r;
+}
+
+std::vector<RunLog> runs() {
+    const PatternId house{"house"};
+    RunLog old = run(1, at(60 * 24 * 60), {1, 2, 3}, Treatment::CleanAndCondition, house);
+    RunLog oiled = run(2, at(50 * 24 * 60), {2}, Treatment::ConditionOnly, PatternId{"short"});
+    RunLog recent = run(3, at(500), {1, 2}, Treatment::CleanAndCondition, house);
+    recent.job = JobId{"j0"};
+    recent.planVersion = 2;
+    recent.result = RunResult::CutShort;
+    recent.note = "Stopped: ball return";
+    RunLog mistaken = run(4, at(400), {5}, Treatment::CleanOnly, std::nullopt);
+    RunLog correction = mistaken;
+    correction.id = operation(5);
+    correction.corrects = mistaken.id;
+    correction.result = RunResult::Void;
+    correction.recordedAt = at(350);
+    return {old, oiled, recent, mistaken, correction};
+}
+
+}  // namespace
+
+OperationId operation(int n) { return {QString("00000000-0000-4000-8000-%1").arg(n, 12, 10, QChar('0'))}; }
+
+SeasonState fullSeason() {
+    SeasonState season;
+    season.centre = centre();
+    season.series = allSeries();
+    season.patterns = patterns();
+    return season;
+}
+
+HistorySlice fullHistory() {
+    const PersonId ada{"ada"};
+    HistorySlice h;
+    h.runs = runs();
+    h.incidents = {{operation(10), IncidentKind::NearMiss, at(200), 3, MachineId{"m1"}, ada, "Cable across the approach", {}},
+                   {operation(11), IncidentKind::Spill, at(100), 0, {}, ada, "Cleaner by the bay", operation(10)}};
+    h.handOvers = {{operation(20), QDate(2026, 11, 11), at(900), ada, "Lane 4 squeaks\nCall the fitter", {}},
+                   {operation(21), QDate(2026, 11, 11), at(890), ada, "", operation(20)}};
+    const MachineLevels levels{MachineId{"m1"},    at(700),          {millilitres(1'000), millilitres(900)},
+                               millilitres(5'000), millilitres(400), 12,
+                               Millivolts{24'900}};
+    MachineLevels corrected = levels;
+    corrected.volts.reset();
+    h.readings = {{operation(30), ada, levels, {}}, {operation(31), ada, corrected, operation(30)}};
+    h.jobs = {job()};
+    return h;
+}
+
+SeasonState withoutVersions(SeasonState season) {
+    const auto clear = [](auto& rows) {
+        for (auto& row : rows)
+            row.version = 0;
+    };
+    season.centre.facts.version = 0;
+    clear(season.centre.machines);
+    clear(season.centre.people);
+    clear(season.centre.shifts);
+    clear(season.centre.outages);
+    clear(season.series);
+    clear(season.patterns);
+    clear(season.confirmed);
+    return season;
+}
+
+HistorySlice withoutVersions(HistorySlice history) {
+    for (Job& job : history.jobs)
+        job.version = 0;
+    return history;
+}
+
+}  // namespace support

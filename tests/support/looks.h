@@ -1,0 +1,39 @@
+// Palettes to try paint in, and pictures of widgets in the build folder.
+#pragma once
+
+#include <QApplication>
+#include <QDir>
+#include <QPalette>
+#include <QWidget>
+
+namespace support {
+
+inline QPalette paletteOf(const QColor& window, const QColor& base, const QColor& text, const QColor& highlight,
+                          const QColor& on) {
+    QPalette palette(window);
+    palette.setColor(QPalette::Window, window);
+    palette.setColor(QPalette::Base, base);
+    palette.setColor(QPalette::Text, text);
+    palette.setColor(QPalette::WindowText, text);
+    palette.setColor(QPalette::Button, window);
+    palette.setColor(QPalette::ButtonText, text);
+    palette.setColor(QPalette::Highlight, highlight);
+    palette.setColor(QPalette::HighlightedText, on);
+    return palette;
+}
+
+inline QPalette lightPalette() { return paletteOf("#efefef", "#ffffff", "#202020", "#308cc6", "#ffffff"); }
+inline QPalette darkPalette() { return paletteOf("#2a2e32", "#1b1e20", "#eff0f1", "#3daee9", "#fcfcfc"); }
+inline QPalette contrastPalette() { return paletteOf("#000000", "#000000", "#ffffff", "#ffff00", "#000000"); }
+
+/// Saves what the widget shows as pictures/NAME.png in the build folder.
+inline bool picture(QWidget& widget, const QString& name) {
+    QDir folder(qEnvironmentVariable("LANEWARD_BINARY", QDir::tempPath()));
+    folder.mkpath("pictures");
+    for (int round = 0; round < 3; ++round)
+        QCoreApplication::processEvents();  // what was added to a layout shows itself, then the layout, then the scroll area
+                                            // follow
+    return widget.grab().save(folder.filePath("pictures/" + name + ".png"));
+}
+
+}  // namespace support

@@ -1,0 +1,4262 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de_DE">
+<context>
+    <name>Consequences</name>
+    <message>
+        <source>Conflicts with %1 on lanes %2.</source>
+        <translation>Überschneidet sich mit %1 auf Bahn %2.</translation>
+    </message>
+    <message>
+        <source>%1 on lanes %2 can no longer be met.</source>
+        <translation>%1 auf Bahn %2 ist nicht mehr zu erfüllen.</translation>
+    </message>
+    <message>
+        <source>%1 on lanes %2 would be ready late.</source>
+        <translation>%1 auf Bahn %2 würde zu spät fertig.</translation>
+    </message>
+    <message>
+        <source>%1 are missing.</source>
+        <translation>Es fehlen %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n demand(s) that were missed would be met.</source>
+        <translation>
+            <numerusform>%n bisher verfehlte Anforderung würde erfüllt.</numerusform>
+            <numerusform>%n bisher verfehlte Anforderungen würden erfüllt.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more lane(s) to treat.</source>
+        <translation>
+            <numerusform>%n Bahn mehr zu behandeln.</numerusform>
+            <numerusform>%n Bahnen mehr zu behandeln.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s) fewer to treat.</source>
+        <translation>
+            <numerusform>%n Bahn weniger zu behandeln.</numerusform>
+            <numerusform>%n Bahnen weniger zu behandeln.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Takes %1 more conditioner.</source>
+        <translation>Braucht %1 mehr Bahnöl.</translation>
+    </message>
+    <message>
+        <source>Takes %1 less conditioner.</source>
+        <translation>Braucht %1 weniger Bahnöl.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n job(s) move to another time.</source>
+        <translation>
+            <numerusform>%n Auftrag verschiebt sich.</numerusform>
+            <numerusform>%n Aufträge verschieben sich.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>It does not take place within a year from today.</source>
+        <translation>Findet ab heute ein Jahr lang nicht statt.</translation>
+    </message>
+    <message>
+        <source>No change to the work of that day.</source>
+        <translation>Die Arbeit an diesem Tag bleibt gleich.</translation>
+    </message>
+    <message>
+        <source>On %1: %2</source>
+        <translation>Am %1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>Headline</name>
+    <message>
+        <source>no lane needs a treatment today</source>
+        <translation>heute braucht keine Bahn eine Behandlung</translation>
+    </message>
+    <message numerus="yes">
+        <source>all %n job(s) are done</source>
+        <translation>
+            <numerusform>der %n Auftrag ist erledigt</numerusform>
+            <numerusform>alle %n Aufträge sind erledigt</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n job(s) left</source>
+        <translation>
+            <numerusform>noch %n Auftrag</numerusform>
+            <numerusform>noch %n Aufträge</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, one is under way</source>
+        <translation>%1, einer läuft</translation>
+    </message>
+    <message>
+        <source>%1, the next should have begun %2 ago</source>
+        <translation>%1, der nächste hätte vor %2 beginnen sollen</translation>
+    </message>
+    <message>
+        <source>%1, start the next by %2</source>
+        <translation>%1, den nächsten bis %2 beginnen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n event(s) will not get what they ask</source>
+        <translation>
+            <numerusform>%n Veranstaltung bekommt nicht, was sie verlangt</numerusform>
+            <numerusform>%n Veranstaltungen bekommen nicht, was sie verlangen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n event(s) will be late</source>
+        <translation>
+            <numerusform>%n Veranstaltung wird zu spät bedient</numerusform>
+            <numerusform>%n Veranstaltungen werden zu spät bedient</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>every lane is ready in time, but tight</source>
+        <translation>jede Bahn wird rechtzeitig fertig, aber knapp</translation>
+    </message>
+    <message>
+        <source>every lane is ready in time</source>
+        <translation>jede Bahn wird rechtzeitig fertig</translation>
+    </message>
+    <message>
+        <source>every lane is ready in time, with %1 to spare</source>
+        <translation>jede Bahn wird rechtzeitig fertig, mit %1 Spielraum</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>day: what matters</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <comment>between parts of a sentence</comment>
+        <translation>; </translation>
+    </message>
+</context>
+<context>
+    <name>HouseData</name>
+    <message>
+        <source>Lane %1</source>
+        <translation>Bahn %1</translation>
+    </message>
+    <message>
+        <source>Lanes %1</source>
+        <translation>Bahnen %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>conflicts with another event</source>
+        <translation>überschneidet sich mit einer anderen Veranstaltung</translation>
+    </message>
+    <message>
+        <source>late %1</source>
+        <translation>%1 zu spät</translation>
+    </message>
+    <message>
+        <source>Not %1 in time for %2</source>
+        <translation>Für %2 nicht rechtzeitig: %1</translation>
+    </message>
+    <message>
+        <source>Out of service</source>
+        <translation>Außer Betrieb</translation>
+    </message>
+    <message>
+        <source>any pattern</source>
+        <translation>beliebiges Muster</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n d</source>
+        <comment>age in days, short</comment>
+        <translation>
+            <numerusform>%n Tg.</numerusform>
+            <numerusform>%n Tg.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n h</source>
+        <comment>age in hours, short</comment>
+        <translation>
+            <numerusform>%n h</numerusform>
+            <numerusform>%n h</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>stripped</source>
+        <translation>abgezogen</translation>
+    </message>
+    <message>
+        <source>treated %1 ago</source>
+        <translation>vor %1 behandelt</translation>
+    </message>
+    <message>
+        <source>in play</source>
+        <translation>wird bespielt</translation>
+    </message>
+    <message>
+        <source>out of service</source>
+        <translation>außer Betrieb</translation>
+    </message>
+</context>
+<context>
+    <name>Readiness</name>
+    <message>
+        <source>%1, tonight takes %2</source>
+        <translation>%1, heute Abend nötig: %2</translation>
+    </message>
+    <message>
+        <source>%1, tonight takes none</source>
+        <translation>%1, heute Abend nichts nötig</translation>
+    </message>
+    <message>
+        <source>%1 of %2, tonight adds %3</source>
+        <translation>%1 von %2, heute Abend kommen %3 dazu</translation>
+    </message>
+    <message>
+        <source>Waste</source>
+        <translation>Schmutztank</translation>
+    </message>
+    <message>
+        <source>%1 left, tonight takes %2</source>
+        <translation>noch %1, heute Abend nötig: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s)</source>
+        <translation>
+            <numerusform>%n Bahn</numerusform>
+            <numerusform>%n Bahnen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Pack</source>
+        <translation>Akku</translation>
+    </message>
+    <message>
+        <source>Conditioner</source>
+        <translation>Bahnöl</translation>
+    </message>
+    <message>
+        <source>Second conditioner</source>
+        <translation>Zweites Bahnöl</translation>
+    </message>
+    <message>
+        <source>Cleaner</source>
+        <translation>Reiniger</translation>
+    </message>
+</context>
+<context>
+    <name>Search</name>
+    <message>
+        <source>Lane %1</source>
+        <translation>Bahn %1</translation>
+    </message>
+    <message>
+        <source>%1: %2, lanes %3</source>
+        <comment>event: when, lanes</comment>
+        <translation>%1: %2, Bahn %3</translation>
+    </message>
+    <message>
+        <source>%1, lanes %2: not in the next four weeks</source>
+        <comment>event</comment>
+        <translation>%1, Bahn %2: nicht in den nächsten vier Wochen</translation>
+    </message>
+</context>
+<context>
+    <name>WhyText</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>lane %1</source>
+        <translation>Bahn %1</translation>
+    </message>
+    <message>
+        <source>lanes %1</source>
+        <translation>Bahnen %1</translation>
+    </message>
+    <message>
+        <source>Needed by</source>
+        <translation>Gebraucht von</translation>
+    </message>
+    <message>
+        <source>No event on record: it was run or confirmed for itself.</source>
+        <translation>Keine Veranstaltung vermerkt: für sich gefahren oder bestätigt.</translation>
+    </message>
+    <message>
+        <source>%1 late in all</source>
+        <translation>insgesamt %1 zu spät</translation>
+    </message>
+    <message>
+        <source>tight by %1</source>
+        <translation>knapp: %1 der Reserve verbraucht</translation>
+    </message>
+    <message>
+        <source>%1 to spare</source>
+        <translation>%1 Spielraum</translation>
+    </message>
+    <message>
+        <source>Why here</source>
+        <translation>Warum hier</translation>
+    </message>
+    <message>
+        <source>Machine</source>
+        <translation>Ölmaschine</translation>
+    </message>
+    <message>
+        <source>Works</source>
+        <translation>Arbeitet</translation>
+    </message>
+    <message>
+        <source>Could work</source>
+        <translation>Möglich</translation>
+    </message>
+    <message>
+        <source>Slack</source>
+        <translation>Spielraum</translation>
+    </message>
+    <message>
+        <source>Takes</source>
+        <translation>Braucht</translation>
+    </message>
+    <message>
+        <source>Conditioner</source>
+        <translation>Bahnöl</translation>
+    </message>
+    <message>
+        <source>Cleaner</source>
+        <translation>Reiniger</translation>
+    </message>
+    <message>
+        <source>Waste</source>
+        <translation>Schmutztank</translation>
+    </message>
+    <message>
+        <source>Pack</source>
+        <translation>Akku</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s)</source>
+        <translation>
+            <numerusform>%n Bahn</numerusform>
+            <numerusform>%n Bahnen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Conditioner after</source>
+        <translation>Bahnöl danach</translation>
+    </message>
+    <message>
+        <source>Cleaner after</source>
+        <translation>Reiniger danach</translation>
+    </message>
+    <message>
+        <source>Waste after</source>
+        <translation>Schmutztank danach</translation>
+    </message>
+    <message>
+        <source>Pack after</source>
+        <translation>Akku danach</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s) left</source>
+        <translation>
+            <numerusform>noch %n Bahn</numerusform>
+            <numerusform>noch %n Bahnen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <translation>Schritte</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>On sheet</source>
+        <translation>Auf Blatt</translation>
+    </message>
+    <message>
+        <source>Served by</source>
+        <translation>Bedient durch</translation>
+    </message>
+    <message>
+        <source>not met on %1</source>
+        <translation>nicht erfüllt auf %1</translation>
+    </message>
+    <message>
+        <source>late on %1</source>
+        <translation>zu spät auf %1</translation>
+    </message>
+    <message>
+        <source>Needs no treatment.</source>
+        <translation>Braucht keine Behandlung.</translation>
+    </message>
+    <message>
+        <source>Next on these lanes</source>
+        <translation>Als Nächstes auf diesen Bahnen</translation>
+    </message>
+    <message>
+        <source>Nothing in the time shown.</source>
+        <translation>Nichts im gezeigten Zeitraum.</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Plays</source>
+        <translation>Spielt</translation>
+    </message>
+    <message>
+        <source>Lanes</source>
+        <translation>Bahnen</translation>
+    </message>
+    <message>
+        <source>Lanes free from</source>
+        <translation>Bahnen frei ab</translation>
+    </message>
+    <message>
+        <source>Players</source>
+        <translation>Spieler</translation>
+    </message>
+    <message>
+        <source>Asks of the lanes</source>
+        <translation>Verlangt von den Bahnen</translation>
+    </message>
+    <message>
+        <source>Settle time</source>
+        <translation>Ruhezeit</translation>
+    </message>
+    <message>
+        <source>Comes again</source>
+        <translation>Wiederholt sich</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Missing</source>
+        <translation>Was fehlt</translation>
+    </message>
+    <message>
+        <source>Asks</source>
+        <translation>Verlangt</translation>
+    </message>
+    <message>
+        <source>Play begins</source>
+        <translation>Spielbeginn</translation>
+    </message>
+    <message>
+        <source>Time missing</source>
+        <translation>Fehlende Zeit</translation>
+    </message>
+    <message>
+        <source>What would meet it</source>
+        <translation>Was es erfüllen würde</translation>
+    </message>
+    <message>
+        <source>planned and found to work</source>
+        <translation>durchgeplant, es geht</translation>
+    </message>
+    <message>
+        <source>not tried out</source>
+        <translation>nicht durchgeplant</translation>
+    </message>
+    <message>
+        <source>No change to this evening was found that would meet it.</source>
+        <translation>Für diesen Abend fand sich keine Änderung, die es erfüllt.</translation>
+    </message>
+    <message>
+        <source>Recorded</source>
+        <translation>Erfasst</translation>
+    </message>
+    <message>
+        <source>Ran</source>
+        <translation>Gelaufen</translation>
+    </message>
+    <message>
+        <source>Pattern</source>
+        <translation>Ölmuster</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Out of service · %1</source>
+        <translation>Außer Betrieb · %1</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Ab</translation>
+    </message>
+    <message>
+        <source>Until</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>further notice</source>
+        <translation>auf Weiteres</translation>
+    </message>
+    <message>
+        <source>At %1</source>
+        <translation>Stand %1</translation>
+    </message>
+    <message>
+        <source>Age</source>
+        <translation>Alter</translation>
+    </message>
+    <message>
+        <source>In play</source>
+        <translation>Wird bespielt</translation>
+    </message>
+    <message>
+        <source>Out of service</source>
+        <translation>Außer Betrieb</translation>
+    </message>
+</context>
+<context>
+    <name>cli</name>
+    <message>
+        <source>%1: restored from %2
+</source>
+        <translation>%1: wiederhergestellt aus %2
+</translation>
+    </message>
+    <message>
+        <source>%1: sound
+</source>
+        <translation>%1: in Ordnung
+</translation>
+    </message>
+    <message>
+        <source>Common options:</source>
+        <translation>Allgemeine Optionen:</translation>
+    </message>
+    <message>
+        <source>a centre&apos;s file, or postgresql://user@host/database; passwords come from libpq&apos;s places</source>
+        <translation>Datei eines Centers oder postgresql://user@host/database; Passwörter kommen von den Orten, die libpq vorsieht</translation>
+    </message>
+    <message>
+        <source>fixes the clock, in the centre&apos;s wall time</source>
+        <translation>stellt die Uhr fest, in der Ortszeit des Centers</translation>
+    </message>
+    <message>
+        <source>Exit status: 0 done; 1 bad news to act on (unmet or late demands with plan --strict, faults in check); 2 wrong usage; 3 cannot read or write; 4 refused.</source>
+        <translation>Rückgabewert: 0 erledigt; 1 Handlungsbedarf (nicht erfüllte oder zu spät erfüllte Anforderungen bei plan --strict, Fehler bei check); 2 falscher Aufruf; 3 Lesen oder Schreiben nicht möglich; 4 abgelehnt.</translation>
+    </message>
+    <message>
+        <source>writes a verified copy of the centre into the folder</source>
+        <translation>schreibt eine geprüfte Kopie des Centers in den Ordner</translation>
+    </message>
+    <message>
+        <source>checks the integrity of the centre</source>
+        <translation>prüft, ob die Daten des Centers stimmig sind</translation>
+    </message>
+    <message>
+        <source>creates the demo centre in the new file named by --centre</source>
+        <translation>legt das Demo-Center in der mit --centre genannten neuen Datei an</translation>
+    </message>
+    <message>
+        <source>every event with its lanes and what it asks of them</source>
+        <translation>jede Veranstaltung mit ihren Bahnen und dem, was sie von ihnen verlangt</translation>
+    </message>
+    <message>
+        <source>the whole centre, its events or patterns, or its jobs as a calendar</source>
+        <translation>das ganze Center, seine Veranstaltungen oder Ölmuster, oder seine Aufträge als Kalender</translation>
+    </message>
+    <message>
+        <source>reads a whole centre, or events or patterns into one; all or nothing</source>
+        <translation>liest ein ganzes Center ein oder Veranstaltungen oder Ölmuster in eines; alles oder nichts</translation>
+    </message>
+    <message>
+        <source>the jobs, their reasons, and what cannot be met</source>
+        <translation>die Aufträge, ihre Gründe und was nicht zu erfüllen ist</translation>
+    </message>
+    <message>
+        <source>appends what was done</source>
+        <translation>fügt an, was getan wurde</translation>
+    </message>
+    <message>
+        <source>puts a backup in place of the centre; the replaced file is kept</source>
+        <translation>setzt eine Sicherung an die Stelle des Centers; die ersetzte Datei bleibt erhalten</translation>
+    </message>
+    <message>
+        <source>the day&apos;s job sheet; --confirm stores its jobs with a plan version</source>
+        <translation>das Auftragsblatt des Tages; --confirm speichert seine Aufträge mit einem Planstand</translation>
+    </message>
+    <message>
+        <source>COMMAND</source>
+        <translation>BEFEHL</translation>
+    </message>
+    <message>
+        <source>options</source>
+        <translation>Optionen</translation>
+    </message>
+    <message>
+        <source>Lane care for bowling centres. Without a command the window opens.</source>
+        <translation>Bahnpflege für Bowlingcenter. Ohne Befehl öffnet sich das Fenster.</translation>
+    </message>
+    <message>
+        <source>Commands:</source>
+        <translation>Befehle:</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 lanes, %4 series, %5 runs recorded
+</source>
+        <translation>%1: %2, Bahnen: %3, Serien: %4, erfasste Läufe: %5
+</translation>
+    </message>
+    <message>
+        <source>%1: %2 new or changed; nothing was written
+</source>
+        <translation>%1: %2 neu oder geändert; nichts wurde geschrieben
+</translation>
+    </message>
+    <message>
+        <source>%1: %2 new or changed
+</source>
+        <translation>%1: %2 neu oder geändert
+</translation>
+    </message>
+    <message>
+        <source>%1: holds %2; nothing was written
+</source>
+        <translation>%1: enthält %2; nichts wurde geschrieben
+</translation>
+    </message>
+    <message>
+        <source>%1: imported %2
+</source>
+        <translation>%1: %2 importiert
+</translation>
+    </message>
+    <message>
+        <source>%1: %2 records could be recorded
+</source>
+        <translation>%1: Einträge, die erfasst werden könnten: %2
+</translation>
+    </message>
+    <message>
+        <source>%1: %2 records recorded
+</source>
+        <translation>%1: erfasste Einträge: %2
+</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::AmountBox</name>
+    <message>
+        <source> mL</source>
+        <comment>suffix</comment>
+        <translation> ml</translation>
+    </message>
+    <message>
+        <source> fl oz</source>
+        <comment>suffix</comment>
+        <translation> fl oz</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::AskBar</name>
+    <message>
+        <source>&amp;Leave it (Esc)</source>
+        <translation>So &amp;lassen (Esc)</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::CalendarPage</name>
+    <message>
+        <source>Move %1</source>
+        <translation>%1 verschieben</translation>
+    </message>
+    <message>
+        <source>&amp;This date only</source>
+        <translation>&amp;Nur diesen Termin</translation>
+    </message>
+    <message>
+        <source>The &amp;whole series</source>
+        <translation>Die &amp;ganze Serie</translation>
+    </message>
+    <message>
+        <source>Move %1 to %2, %3?</source>
+        <translation>%1 verschieben auf %2, %3?</translation>
+    </message>
+    <message>
+        <source>Take %1 away?</source>
+        <translation>%1 entfernen?</translation>
+    </message>
+    <message>
+        <source>Cancel &amp;only %1</source>
+        <translation>&amp;Nur %1 absagen</translation>
+    </message>
+    <message>
+        <source>Delete the &amp;whole series</source>
+        <translation>Die &amp;ganze Serie löschen</translation>
+    </message>
+    <message>
+        <source>Cancel %1 on %2</source>
+        <translation>%1 am %2 absagen</translation>
+    </message>
+    <message>
+        <source>Delete %1</source>
+        <translation>%1 löschen</translation>
+    </message>
+    <message>
+        <source>%1 (copy)</source>
+        <translation>%1 (Kopie)</translation>
+    </message>
+    <message>
+        <source>&amp;New event</source>
+        <translation>&amp;Neue Veranstaltung</translation>
+    </message>
+    <message>
+        <source>&amp;Edit…</source>
+        <translation>&amp;Bearbeiten…</translation>
+    </message>
+    <message>
+        <source>Make a &amp;copy…</source>
+        <translation>&amp;Kopie anlegen…</translation>
+    </message>
+    <message>
+        <source>Copy to a new &amp;season…</source>
+        <translation>In eine neue &amp;Saison kopieren…</translation>
+    </message>
+    <message>
+        <source>&amp;Take away…</source>
+        <translation>&amp;Entfernen…</translation>
+    </message>
+    <message>
+        <source>&amp;Month</source>
+        <translation>&amp;Monat</translation>
+    </message>
+    <message>
+        <source>&amp;Week</source>
+        <translation>&amp;Woche</translation>
+    </message>
+    <message>
+        <source>&amp;Day</source>
+        <translation>Ta&amp;g</translation>
+    </message>
+    <message>
+        <source>&amp;New event (N)</source>
+        <translation>&amp;Neue Veranstaltung (N)</translation>
+    </message>
+    <message>
+        <source>&amp;Copy last season…</source>
+        <translation>Letzte Saison &amp;kopieren…</translation>
+    </message>
+    <message>
+        <source>Week of %1</source>
+        <translation>Woche ab %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n event(s)</source>
+        <translation>
+            <numerusform>%n Veranstaltung</numerusform>
+            <numerusform>%n Veranstaltungen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>nothing is booked; N adds an event</source>
+        <translation>nichts gebucht; N legt eine Veranstaltung an</translation>
+    </message>
+    <message numerus="yes">
+        <source>they ask for %n job(s)</source>
+        <translation>
+            <numerusform>nötig: %n Auftrag</numerusform>
+            <numerusform>nötig: %n Aufträge</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n event(s) in conflict</source>
+        <translation>
+            <numerusform>%n Veranstaltung überschneidet sich</numerusform>
+            <numerusform>%n Veranstaltungen überschneiden sich</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n demand(s) that no job can meet</source>
+        <translation>
+            <numerusform>%n Anforderung, die kein Auftrag erfüllen kann</numerusform>
+            <numerusform>%n Anforderungen, die kein Auftrag erfüllen kann</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>Enter edits, N creates, Delete takes away; drag or Alt+arrows move, Alt+Shift+arrows stretch.</source>
+        <translation>Eingabetaste bearbeitet, N legt an, Entf entfernt; Ziehen oder Alt+Pfeile verschieben, Alt+Umschalt+Pfeile dehnen.</translation>
+    </message>
+    <message>
+        <source>Calendar</source>
+        <translation>Kalender</translation>
+    </message>
+    <message>
+        <source>What is booked, and what does it ask of the lanes?</source>
+        <translation>Was ist gebucht, und was verlangt es von den Bahnen?</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::CopySeasonPanel</name>
+    <message>
+        <source>Copy last season</source>
+        <translation>Letzte Saison kopieren</translation>
+    </message>
+    <message>
+        <source>Each series keeps its weekday and runs for as many weeks as before.</source>
+        <translation>Jede Serie behält ihren Wochentag und läuft so viele Wochen wie zuvor.</translation>
+    </message>
+    <message>
+        <source>Series to copy</source>
+        <translation>Zu kopierende Serien</translation>
+    </message>
+    <message>
+        <source>&amp;First date of the new season</source>
+        <translation>&amp;Erster Tag der neuen Saison</translation>
+    </message>
+    <message>
+        <source>What would be added</source>
+        <translation>Was dazukäme</translation>
+    </message>
+    <message>
+        <source>&amp;Holidays to leave out</source>
+        <translation>Auszulassende &amp;Feiertage</translation>
+    </message>
+    <message>
+        <source>Holidays to leave out</source>
+        <translation>Auszulassende Feiertage</translation>
+    </message>
+    <message>
+        <source>Holiday</source>
+        <translation>Feiertag</translation>
+    </message>
+    <message>
+        <source>Leave &amp;out</source>
+        <translation>Aus&amp;lassen</translation>
+    </message>
+    <message>
+        <source>Put &amp;back</source>
+        <translation>&amp;Zurückholen</translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation>S&amp;chließen</translation>
+    </message>
+    <message>
+        <source>%1 (ended; began %2)</source>
+        <translation>%1 (beendet; begann am %2)</translation>
+    </message>
+    <message>
+        <source>%1 (since %2)</source>
+        <translation>%1 (seit %2)</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>und %n weitere</numerusform>
+            <numerusform>und %n weitere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Choose the series that come again.</source>
+        <translation>Die Serien wählen, die wiederkommen.</translation>
+    </message>
+    <message>
+        <source>First evenings:</source>
+        <translation>Erste Abende:</translation>
+    </message>
+    <message numerus="yes">
+        <source>Copy &amp;%n series</source>
+        <translation>
+            <numerusform>%n Serie &amp;kopieren</numerusform>
+            <numerusform>%n Serien &amp;kopieren</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Copy %n series to a new season</source>
+        <translation>
+            <numerusform>%n Serie in eine neue Saison kopieren</numerusform>
+            <numerusform>%n Serien in eine neue Saison kopieren</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>laneward::DateBar</name>
+    <message>
+        <source>Earlier</source>
+        <translation>Früher</translation>
+    </message>
+    <message>
+        <source>T&amp;oday</source>
+        <translation>Heu&amp;te</translation>
+    </message>
+    <message>
+        <source>Go to today</source>
+        <translation>Zum heutigen Tag</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Später</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::DemandRow</name>
+    <message>
+        <source> h</source>
+        <translation> h</translation>
+    </message>
+    <message>
+        <source>all lanes of the event</source>
+        <translation>alle Bahnen der Veranstaltung</translation>
+    </message>
+    <message>
+        <source>Lanes of this demand</source>
+        <translation>Bahnen dieser Anforderung</translation>
+    </message>
+    <message>
+        <source>On lanes</source>
+        <translation>Auf Bahn</translation>
+    </message>
+    <message>
+        <source>Demand</source>
+        <translation>Anforderung</translation>
+    </message>
+    <message>
+        <source>Asks for</source>
+        <translation>Verlangt</translation>
+    </message>
+    <message>
+        <source>Pattern</source>
+        <translation>Ölmuster</translation>
+    </message>
+    <message>
+        <source>any pattern</source>
+        <translation>beliebiges Muster</translation>
+    </message>
+    <message>
+        <source>Least treatment</source>
+        <translation>Mindestbehandlung</translation>
+    </message>
+    <message>
+        <source>At least</source>
+        <translation>Mindestens</translation>
+    </message>
+    <message>
+        <source>Longest age in hours</source>
+        <translation>Höchstes Alter in Stunden</translation>
+    </message>
+    <message>
+        <source>Not older than</source>
+        <translation>Nicht älter als</translation>
+    </message>
+    <message>
+        <source>Longest play since then in hours</source>
+        <translation>Längstes Spiel seither in Stunden</translation>
+    </message>
+    <message>
+        <source>Play since, at most</source>
+        <translation>Seither bespielt, höchstens</translation>
+    </message>
+    <message>
+        <source>Remove this demand</source>
+        <translation>Diese Anforderung entfernen</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::DemandRows</name>
+    <message>
+        <source>&amp;Add lanes with another demand</source>
+        <translation>Bahnen mit anderer An&amp;forderung</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::DiaryView</name>
+    <message>
+        <source>%1, %2 to %3: Enter keeps it, Esc leaves it as it was</source>
+        <translation>%1, %2 bis %3: Eingabetaste übernimmt, Esc lässt alles, wie es war</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::EventEditor</name>
+    <message>
+        <source>Edit %1</source>
+        <translation>%1 bearbeiten</translation>
+    </message>
+    <message>
+        <source>New event</source>
+        <translation>Neue Veranstaltung</translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation>S&amp;peichern</translation>
+    </message>
+    <message>
+        <source>&amp;Add event</source>
+        <translation>Hin&amp;zufügen</translation>
+    </message>
+    <message>
+        <source>Times are those of %1.</source>
+        <translation>Die Zeiten gelten für %1.</translation>
+    </message>
+    <message>
+        <source>The lanes of one demand cannot be read.</source>
+        <translation>Die Bahnen einer Anforderung sind nicht lesbar.</translation>
+    </message>
+    <message>
+        <source>No date from today on.</source>
+        <translation>Kein Termin ab heute.</translation>
+    </message>
+    <message>
+        <source>Next: %1</source>
+        <translation>Nächste: %1</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>Event editor</source>
+        <translation>Veranstaltung bearbeiten</translation>
+    </message>
+    <message>
+        <source>What it asks of the lanes</source>
+        <translation>Was sie von den Bahnen verlangt</translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <source>&amp;Title</source>
+        <translation>Tite&amp;l</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>&amp;Kind</source>
+        <translation>A&amp;rt</translation>
+    </message>
+    <message>
+        <source>for example 1-12, 15</source>
+        <translation>zum Beispiel 1-12, 15</translation>
+    </message>
+    <message>
+        <source>Lanes</source>
+        <translation>Bahnen</translation>
+    </message>
+    <message>
+        <source>&amp;Lanes</source>
+        <translation>Ba&amp;hnen</translation>
+    </message>
+    <message>
+        <source>First day</source>
+        <translation>Erster Tag</translation>
+    </message>
+    <message>
+        <source>Begins at</source>
+        <translation>Beginnt um</translation>
+    </message>
+    <message>
+        <source>Ends on</source>
+        <translation>Endet am</translation>
+    </message>
+    <message>
+        <source>Ends at</source>
+        <translation>Endet um</translation>
+    </message>
+    <message>
+        <source>&amp;Begins</source>
+        <translation>Beg&amp;inn</translation>
+    </message>
+    <message>
+        <source>&amp;Until</source>
+        <translation>Bi&amp;s</translation>
+    </message>
+    <message>
+        <source> min</source>
+        <translation> min</translation>
+    </message>
+    <message>
+        <source>&amp;More</source>
+        <translation>&amp;Mehr</translation>
+    </message>
+    <message>
+        <source>More settings</source>
+        <translation>Weitere Einstellungen</translation>
+    </message>
+    <message>
+        <source>Settle time</source>
+        <translation>Ruhezeit</translation>
+    </message>
+    <message>
+        <source>Clearing time</source>
+        <translation>Räumzeit</translation>
+    </message>
+    <message>
+        <source>Players</source>
+        <translation>Spieler</translation>
+    </message>
+    <message>
+        <source>Work the first pair twice</source>
+        <translation>Erstes Bahnpaar zweimal bearbeiten</translation>
+    </message>
+    <message>
+        <source>Does not take place while the centre is closed</source>
+        <translation>Findet bei geschlossenem Center nicht statt</translation>
+    </message>
+    <message>
+        <source>Nobody is there to treat lanes</source>
+        <translation>Niemand ist da, um Bahnen zu behandeln</translation>
+    </message>
+    <message>
+        <source>Called off</source>
+        <translation>Abgesagt</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>What is wrong</source>
+        <translation>Was nicht stimmt</translation>
+    </message>
+    <message>
+        <source>What it changes</source>
+        <translation>Was sich ändert</translation>
+    </message>
+    <message>
+        <source>Re&amp;vert</source>
+        <translation>Z&amp;urücksetzen</translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation>S&amp;chließen</translation>
+    </message>
+    <message>
+        <source>Change dates of %1</source>
+        <translation>Termine von %1 ändern</translation>
+    </message>
+    <message>
+        <source>Move %1</source>
+        <translation>%1 verschieben</translation>
+    </message>
+    <message>
+        <source>Rename %1</source>
+        <translation>%1 umbenennen</translation>
+    </message>
+    <message>
+        <source>Change what %1 asks</source>
+        <translation>Anforderungen von %1 ändern</translation>
+    </message>
+    <message>
+        <source>Change lanes of %1</source>
+        <translation>Bahnen von %1 ändern</translation>
+    </message>
+    <message>
+        <source>Change %1</source>
+        <translation>%1 ändern</translation>
+    </message>
+    <message>
+        <source>Add %1</source>
+        <translation>%1 hinzufügen</translation>
+    </message>
+    <message>
+        <source>This event was changed meanwhile. Revert shows what is stored now; what you typed stays until then.</source>
+        <translation>Diese Veranstaltung wurde inzwischen geändert. Zurücksetzen zeigt, was jetzt gespeichert ist; die Eingaben bleiben bis dahin stehen.</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::FirstPage</name>
+    <message>
+        <source>Which lanes need what tonight?</source>
+        <translation>Welche Bahnen brauchen heute Abend was?</translation>
+    </message>
+    <message>
+        <source>Enter the season&apos;s events once. Laneward plans the fewest treatments that make every lane ready in time, prints the sheet for the machine, and keeps what was done.</source>
+        <translation>Die Veranstaltungen der Saison einmal eingeben. Laneward plant die wenigsten Behandlungen, mit denen jede Bahn rechtzeitig fertig ist, druckt das Blatt für die Ölmaschine und bewahrt auf, was getan wurde.</translation>
+    </message>
+    <message>
+        <source>Try the &amp;demo centre</source>
+        <translation>&amp;Demo-Center ausprobieren</translation>
+    </message>
+    <message>
+        <source>Quillmarsh Bowl, an invented house with 24 lanes and a year of records.</source>
+        <translation>Quillmarsh Bowl, ein erfundenes Haus mit 24 Bahnen und Aufzeichnungen eines Jahres.</translation>
+    </message>
+    <message>
+        <source>&amp;Set up my centre</source>
+        <translation>Mein Center &amp;einrichten</translation>
+    </message>
+    <message>
+        <source>Name, lanes, machines and units: two minutes.</source>
+        <translation>Name, Bahnen, Ölmaschinen und Einheiten: zwei Minuten.</translation>
+    </message>
+    <message>
+        <source>&amp;Open a centre…</source>
+        <translation>Center ö&amp;ffnen…</translation>
+    </message>
+    <message>
+        <source>A file that already exists, on this computer.</source>
+        <translation>Eine vorhandene Datei auf diesem Computer.</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::HouseView</name>
+    <message>
+        <source>Lanes and times</source>
+        <translation>Bahnen und Zeiten</translation>
+    </message>
+    <message>
+        <source>out of service</source>
+        <translation>außer Betrieb</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::ImportPanel</name>
+    <message>
+        <source>Events from %1</source>
+        <translation>Veranstaltungen aus %1</translation>
+    </message>
+    <message>
+        <source>What the file does not say about an event is taken from here.</source>
+        <translation>Was die Datei über eine Veranstaltung nicht sagt, wird von hier genommen.</translation>
+    </message>
+    <message>
+        <source>&amp;Lanes:</source>
+        <translation>&amp;Bahnen:</translation>
+    </message>
+    <message>
+        <source>&amp;Kind of event:</source>
+        <translation>&amp;Art der Veranstaltung:</translation>
+    </message>
+    <message>
+        <source>&amp;Surface:</source>
+        <translation>Bahn&amp;zustand:</translation>
+    </message>
+    <message>
+        <source>&amp;Bring them in</source>
+        <translation>&amp;Übernehmen</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>%1 Nothing was changed.</source>
+        <translation>%1 Nichts wurde geändert.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n series of events can come in.</source>
+        <translation>
+            <numerusform>%n Veranstaltungsserie kann übernommen werden.</numerusform>
+            <numerusform>%n Veranstaltungsserien können übernommen werden.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more note(s)</source>
+        <translation>
+            <numerusform>und %n weiterer Hinweis</numerusform>
+            <numerusform>und %n weitere Hinweise</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Import %n series of events</source>
+        <translation>
+            <numerusform>%n Veranstaltungsserie importieren</numerusform>
+            <numerusform>%n Veranstaltungsserien importieren</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>laneward::IncidentForm</name>
+    <message>
+        <source>Record an incident</source>
+        <translation>Vorfall erfassen</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>Was geschehen ist</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>&amp;Kind:</source>
+        <translation>A&amp;rt:</translation>
+    </message>
+    <message>
+        <source>L&amp;ane:</source>
+        <translation>&amp;Bahn:</translation>
+    </message>
+    <message>
+        <source>&amp;Machine:</source>
+        <translation>&amp;Ölmaschine:</translation>
+    </message>
+    <message>
+        <source>&amp;In words:</source>
+        <translation>&amp;In Worten:</translation>
+    </message>
+    <message>
+        <source>&amp;Record the incident</source>
+        <translation>Vorfall &amp;erfassen</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>People first: follow the house&apos;s first aid and emergency instructions; the record can wait.</source>
+        <translation>Menschen zuerst: Erste-Hilfe- und Notfallanweisungen des Hauses befolgen; das Erfassen kann warten.</translation>
+    </message>
+    <message>
+        <source>Nothing recorded yet: say in a word what happened.</source>
+        <translation>Noch nichts erfasst: kurz angeben, was geschehen ist.</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::JobDetails</name>
+    <message>
+        <source>About the selected job</source>
+        <translation>Zum gewählten Auftrag</translation>
+    </message>
+    <message>
+        <source>%1  %2</source>
+        <comment>time, what</comment>
+        <translation>%1  %2</translation>
+    </message>
+    <message>
+        <source>No lane needs a treatment today. Events with a demand, entered in the Calendar, bring jobs here.</source>
+        <translation>Heute braucht keine Bahn eine Behandlung. Veranstaltungen mit einer Anforderung, im Kalender eingetragen, führen hier zu Aufträgen.</translation>
+    </message>
+    <message>
+        <source>Select a job to see its steps, what it takes, and why it is where it is.</source>
+        <translation>Einen Auftrag wählen, um seine Schritte zu sehen, was er braucht und warum er dort liegt.</translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <translation>Schritte</translation>
+    </message>
+    <message>
+        <source>Takes</source>
+        <translation>Braucht</translation>
+    </message>
+    <message>
+        <source>%1 of conditioner</source>
+        <translation>%1 Bahnöl</translation>
+    </message>
+    <message>
+        <source>%1 of cleaner</source>
+        <translation>%1 Reiniger</translation>
+    </message>
+    <message>
+        <source>room for %1 of waste</source>
+        <translation>Platz für %1 im Schmutztank</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s) of the pack&apos;s charge</source>
+        <translation>
+            <numerusform>Akkuladung für %n Bahn</numerusform>
+            <numerusform>Akkuladung für %n Bahnen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>, </source>
+        <comment>between amounts</comment>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>Why here</source>
+        <translation>Warum hier</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>lanes: treatment</comment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::JobModel</name>
+    <message>
+        <source>%1 late</source>
+        <translation>%1 zu spät</translation>
+    </message>
+    <message>
+        <source>%1 tight</source>
+        <translation>%1 knapp</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>unplanned</source>
+        <translation>ungeplant</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <comment>between events in a list</comment>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>%1: %2, lanes %3, start by %4, ready at %5</source>
+        <translation>%1: %2, Bahn %3, Beginn bis %4, fertig um %5</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>Start by</source>
+        <translation>Beginn bis</translation>
+    </message>
+    <message>
+        <source>Ready at</source>
+        <translation>Fertig um</translation>
+    </message>
+    <message>
+        <source>Lanes</source>
+        <translation>Bahnen</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Conditioner</source>
+        <translation>Bahnöl</translation>
+    </message>
+    <message>
+        <source>Spare</source>
+        <translation>Spielraum</translation>
+    </message>
+    <message>
+        <source>Machine</source>
+        <translation>Ölmaschine</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Für</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::LanesPage</name>
+    <message>
+        <source>&amp;Record…</source>
+        <translation>E&amp;rfassen…</translation>
+    </message>
+    <message>
+        <source>&amp;Edit event…</source>
+        <translation>&amp;Veranstaltung bearbeiten…</translation>
+    </message>
+    <message>
+        <source>&amp;Print sheet…</source>
+        <translation>Blatt dru&amp;cken…</translation>
+    </message>
+    <message>
+        <source>E&amp;vening</source>
+        <translation>Abe&amp;nd</translation>
+    </message>
+    <message>
+        <source>&amp;Day</source>
+        <translation>Ta&amp;g</translation>
+    </message>
+    <message>
+        <source>&amp;Week</source>
+        <translation>&amp;Woche</translation>
+    </message>
+    <message>
+        <source>&amp;Month</source>
+        <translation>&amp;Monat</translation>
+    </message>
+    <message>
+        <source>Sea&amp;son</source>
+        <translation>Sai&amp;son</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>jetzt</translation>
+    </message>
+    <message>
+        <source>at %1</source>
+        <translation>um %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n job(s) to run</source>
+        <translation>
+            <numerusform>%n Auftrag zu fahren</numerusform>
+            <numerusform>%n Aufträge zu fahren</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>no job to run</source>
+        <translation>kein Auftrag zu fahren</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n demand(s) that no job can meet</source>
+        <translation>
+            <numerusform>%n Anforderung, die kein Auftrag erfüllen kann</numerusform>
+            <numerusform>%n Anforderungen, die kein Auftrag erfüllen kann</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>every lane is ready in time</source>
+        <translation>jede Bahn wird rechtzeitig fertig</translation>
+    </message>
+    <message>
+        <source>some lanes have no record</source>
+        <translation>von einigen Bahnen fehlt jeder Eintrag</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>Lanes</source>
+        <translation>Bahnen</translation>
+    </message>
+    <message>
+        <source>What is on each lane now, and at any time?</source>
+        <translation>Was liegt jetzt auf jeder Bahn, und zu jeder anderen Zeit?</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::LevelBar</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>tank: how much</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>! </source>
+        <comment>before a level that does not do</comment>
+        <translation>! </translation>
+    </message>
+</context>
+<context>
+    <name>laneward::LevelsForm</name>
+    <message>
+        <source> V</source>
+        <comment>suffix</comment>
+        <translation> V</translation>
+    </message>
+    <message>
+        <source>not read</source>
+        <translation>nicht abgelesen</translation>
+    </message>
+    <message>
+        <source>Rested &amp;volts:</source>
+        <translation>&amp;Ruhespannung:</translation>
+    </message>
+    <message>
+        <source>&amp;Conditioner:</source>
+        <translation>Bahn&amp;öl:</translation>
+    </message>
+    <message>
+        <source>&amp;Second conditioner:</source>
+        <translation>&amp;Zweites Bahnöl:</translation>
+    </message>
+    <message>
+        <source>Clea&amp;ner:</source>
+        <translation>Rein&amp;iger:</translation>
+    </message>
+    <message>
+        <source>&amp;Waste in its tank:</source>
+        <translation>Im Schm&amp;utztank:</translation>
+    </message>
+    <message>
+        <source>&amp;Lanes left on the pack:</source>
+        <translation>Bahnen mit diesem A&amp;kku:</translation>
+    </message>
+    <message>
+        <source>&amp;Filled</source>
+        <translation>&amp;Gefüllt</translation>
+    </message>
+    <message>
+        <source>&amp;Emptied</source>
+        <translation>Ge&amp;leert</translation>
+    </message>
+    <message>
+        <source>Pac&amp;k swapped</source>
+        <translation>Akku ge&amp;wechselt</translation>
+    </message>
+    <message>
+        <source>&amp;Keep the reading</source>
+        <translation>Messung &amp;speichern</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::ListTools</name>
+    <message>
+        <source>&amp;Copy as text table</source>
+        <translation>Als &amp;Texttabelle kopieren</translation>
+    </message>
+    <message>
+        <source>&amp;Save as CSV…</source>
+        <translation>Als C&amp;SV speichern…</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::MainWindow</name>
+    <message>
+        <source>Laneward</source>
+        <translation>Laneward</translation>
+    </message>
+    <message>
+        <source>read only: nothing can be changed here</source>
+        <translation>nur lesen: hier lässt sich nichts ändern</translation>
+    </message>
+    <message>
+        <source>%1, saved %2</source>
+        <comment>centre, time</comment>
+        <translation>%1, gespeichert %2</translation>
+    </message>
+    <message>
+        <source>%1 – Laneward</source>
+        <comment>centre</comment>
+        <translation>%1 – Laneward</translation>
+    </message>
+    <message>
+        <source>The centre is being made…</source>
+        <translation>Das Center wird angelegt…</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::Menus</name>
+    <message>
+        <source>Open a centre</source>
+        <translation>Center öffnen</translation>
+    </message>
+    <message>
+        <source>Centres (*.laneward);;All files (*)</source>
+        <translation>Center (*.laneward);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Import</source>
+        <translation>Importieren</translation>
+    </message>
+    <message>
+        <source>Calendars, tables and centres (*.ics *.csv *.json)</source>
+        <translation>Kalender, Tabellen und Center (*.ics *.csv *.json)</translation>
+    </message>
+    <message>
+        <source>Import %1</source>
+        <translation>%1 importieren</translation>
+    </message>
+    <message>
+        <source>Everything in %1 is already here.</source>
+        <translation>Alles in %1 ist schon hier.</translation>
+    </message>
+    <message>
+        <source>Keep the imported centre as</source>
+        <translation>Importiertes Center speichern unter</translation>
+    </message>
+    <message>
+        <source>Centres (*.laneward)</source>
+        <translation>Center (*.laneward)</translation>
+    </message>
+    <message>
+        <source>events.ics</source>
+        <translation>veranstaltungen.ics</translation>
+    </message>
+    <message>
+        <source>Calendar (*.ics)</source>
+        <translation>Kalender (*.ics)</translation>
+    </message>
+    <message>
+        <source>jobs.ics</source>
+        <translation>auftraege.ics</translation>
+    </message>
+    <message>
+        <source>Calendar (*.ics);;CSV (*.csv)</source>
+        <translation>Kalender (*.ics);;CSV (*.csv)</translation>
+    </message>
+    <message>
+        <source>centre.json</source>
+        <translation>center.json</translation>
+    </message>
+    <message>
+        <source>Centre file (*.json)</source>
+        <translation>Centerdatei (*.json)</translation>
+    </message>
+    <message>
+        <source>Export</source>
+        <translation>Exportieren</translation>
+    </message>
+    <message>
+        <source>Exported to %1</source>
+        <translation>Exportiert nach %1</translation>
+    </message>
+    <message>
+        <source>Back up into</source>
+        <translation>Sichern in</translation>
+    </message>
+    <message>
+        <source>Verified backup: %1</source>
+        <translation>Geprüfte Sicherung: %1</translation>
+    </message>
+    <message>
+        <source>Restore a backup</source>
+        <translation>Sicherung wiederherstellen</translation>
+    </message>
+    <message>
+        <source>%1 takes the place of %2. What was entered since that backup is no longer shown; the replaced file is kept beside it.</source>
+        <translation>%1 tritt an die Stelle von %2. Was seit dieser Sicherung eingegeben wurde, ist nicht mehr zu sehen; die ersetzte Datei bleibt daneben erhalten.</translation>
+    </message>
+    <message>
+        <source>Restore</source>
+        <translation>Wiederherstellen</translation>
+    </message>
+    <message>
+        <source>About Laneward</source>
+        <translation>Über Laneward</translation>
+    </message>
+    <message>
+        <source>Laneward %1
+Lane care for bowling centres: plan, print and record the oil on the lanes.
+
+Free software under the GNU General Public License, version 3 or later. It comes without any warranty.</source>
+        <translation>Laneward %1
+Bahnpflege für Bowlingcenter: das Öl auf den Bahnen planen, drucken und erfassen.
+
+Freie Software unter der GNU General Public License, Version 3 oder später. Ohne jede Gewährleistung.</translation>
+    </message>
+    <message>
+        <source>Ctrl+1, 2, 3: Today, Calendar, Lanes</source>
+        <translation>Strg+1, 2, 3: Heute, Kalender, Bahnen</translation>
+    </message>
+    <message>
+        <source>Ctrl+F: find an event or a lane</source>
+        <translation>Strg+F: Veranstaltung oder Bahn suchen</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter: record the selected job as planned</source>
+        <translation>Strg+Eingabe: gewählten Auftrag wie geplant erfassen</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+Enter: record it with changes</source>
+        <translation>Strg+Umschalt+Eingabe: mit Änderungen erfassen</translation>
+    </message>
+    <message>
+        <source>Ctrl+U: record an unplanned run: type the lanes, press Enter</source>
+        <translation>Strg+U: ungeplanten Lauf erfassen: Bahnen eintippen, Eingabetaste drücken</translation>
+    </message>
+    <message>
+        <source>Ctrl+I: record an incident</source>
+        <translation>Strg+I: Vorfall erfassen</translation>
+    </message>
+    <message>
+        <source>Ctrl+P: tonight&apos;s sheet</source>
+        <translation>Strg+P: Blatt für heute Abend</translation>
+    </message>
+    <message>
+        <source>Ctrl+Z, Ctrl+Shift+Z: undo, redo</source>
+        <translation>Strg+Z, Strg+Umschalt+Z: rückgängig, wiederholen</translation>
+    </message>
+    <message>
+        <source>Escape: leave a form or the sheet</source>
+        <translation>Esc: Formular oder Blatt verlassen</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Datei</translation>
+    </message>
+    <message>
+        <source>&amp;Open a centre…</source>
+        <translation>Center ö&amp;ffnen…</translation>
+    </message>
+    <message>
+        <source>&amp;New centre…</source>
+        <translation>&amp;Neues Center…</translation>
+    </message>
+    <message>
+        <source>&amp;Demo centre</source>
+        <translation>&amp;Demo-Center</translation>
+    </message>
+    <message>
+        <source>&amp;Import…</source>
+        <translation>&amp;Importieren…</translation>
+    </message>
+    <message>
+        <source>&amp;Export</source>
+        <translation>&amp;Exportieren</translation>
+    </message>
+    <message>
+        <source>&amp;Events as calendar (.ics)…</source>
+        <translation>&amp;Veranstaltungen als Kalender (.ics)…</translation>
+    </message>
+    <message>
+        <source>&amp;Jobs as calendar or list (.ics, .csv)…</source>
+        <translation>&amp;Aufträge als Kalender oder Liste (.ics, .csv)…</translation>
+    </message>
+    <message>
+        <source>&amp;Whole centre (.json)…</source>
+        <translation>&amp;Ganzes Center (.json)…</translation>
+    </message>
+    <message>
+        <source>&amp;Back up…</source>
+        <translation>&amp;Sichern…</translation>
+    </message>
+    <message>
+        <source>&amp;Restore a backup…</source>
+        <translation>Sicherung &amp;wiederherstellen…</translation>
+    </message>
+    <message>
+        <source>&amp;Print tonight&apos;s sheet…</source>
+        <translation>Blatt für heute Abend dru&amp;cken…</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>&amp;Beenden</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>&amp;Bearbeiten</translation>
+    </message>
+    <message>
+        <source>&amp;Find</source>
+        <translation>&amp;Suchen</translation>
+    </message>
+    <message>
+        <source>&amp;Record</source>
+        <translation>&amp;Erfassen</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>&amp;Ansicht</translation>
+    </message>
+    <message>
+        <source>&amp;Shop setting: large targets</source>
+        <translation>&amp;Werkstatt: große Schaltflächen</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>Hil&amp;fe</translation>
+    </message>
+    <message>
+        <source>&amp;Keys</source>
+        <translation>&amp;Tasten</translation>
+    </message>
+    <message>
+        <source>&amp;About Laneward</source>
+        <translation>&amp;Über Laneward</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Rückgängig:</translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation>&amp;Wiederholen:</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::MessageBar</name>
+    <message>
+        <source>✕</source>
+        <comment>button that closes a message</comment>
+        <translation>✕</translation>
+    </message>
+    <message>
+        <source>Close the message</source>
+        <translation>Meldung schließen</translation>
+    </message>
+    <message>
+        <source>!</source>
+        <comment>mark of a problem</comment>
+        <translation>!</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::MonthView</name>
+    <message numerus="yes">
+        <source>+%n more</source>
+        <translation>
+            <numerusform>+%n weitere</numerusform>
+            <numerusform>+%n weitere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Events of the month</source>
+        <translation>Veranstaltungen des Monats</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n more event(s)</source>
+        <translation>
+            <numerusform>%1: %n weitere Veranstaltung</numerusform>
+            <numerusform>%1: %n weitere Veranstaltungen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n event(s)</source>
+        <translation>
+            <numerusform>%n Veranstaltung</numerusform>
+            <numerusform>%n Veranstaltungen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n job(s)</source>
+        <translation>
+            <numerusform>%n Auftrag</numerusform>
+            <numerusform>%n Aufträge</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>something cannot be met</source>
+        <translation>etwas ist nicht zu erfüllen</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+</context>
+<context>
+    <name>laneward::NotesPanel</name>
+    <message>
+        <source>Notes for this shift</source>
+        <translation>Notizen für diese Schicht</translation>
+    </message>
+    <message>
+        <source>Note for the next shift</source>
+        <translation>Übergabenotiz für die nächste Schicht</translation>
+    </message>
+    <message>
+        <source>Leave the &amp;note</source>
+        <translation>Notiz &amp;hinterlassen</translation>
+    </message>
+    <message>
+        <source>somebody</source>
+        <translation>jemand</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>when, who: what</comment>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>The shift before left no note.</source>
+        <translation>Die vorige Schicht hat keine Notiz hinterlassen.</translation>
+    </message>
+    <message>
+        <source> on lane %1</source>
+        <translation> auf Bahn %1</translation>
+    </message>
+    <message>
+        <source>%1: %2%3: %4</source>
+        <comment>time: kind, on lane: text</comment>
+        <translation>%1: %2%3: %4</translation>
+    </message>
+    <message>
+        <source>Leave a note for the next shift</source>
+        <translation>Übergabenotiz hinterlassen</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::PersonChooser</name>
+    <message>
+        <source>Who is at the desk?</source>
+        <translation>Wer ist am Platz?</translation>
+    </message>
+    <message>
+        <source>At the desk: %1</source>
+        <translation>Am Platz: %1</translation>
+    </message>
+    <message>
+        <source>Choose who is at the desk</source>
+        <translation>Wählen, wer am Platz ist</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>person, role</comment>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::Rail</name>
+    <message>
+        <source>Pages</source>
+        <translation>Seiten</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::ReadinessCard</name>
+    <message>
+        <source>Measured…</source>
+        <translation>Gemessen…</translation>
+    </message>
+    <message>
+        <source>Enter what was measured in %1</source>
+        <translation>Messwerte von %1 eingeben</translation>
+    </message>
+    <message>
+        <source>! %1</source>
+        <comment>a warning</comment>
+        <translation>! %1</translation>
+    </message>
+    <message>
+        <source>measured at %1</source>
+        <translation>gemessen um %1</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <comment>volts at a time</comment>
+        <translation>%1 um %2</translation>
+    </message>
+    <message>
+        <source>Reading of %1</source>
+        <translation>Messung an %1</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::RecurrenceEdit</name>
+    <message>
+        <source>Takes place</source>
+        <translation>Wiederholung</translation>
+    </message>
+    <message>
+        <source>Ta&amp;kes place</source>
+        <translation>Wiederh&amp;olung</translation>
+    </message>
+    <message>
+        <source>Every how many</source>
+        <translation>Alle wie viele</translation>
+    </message>
+    <message>
+        <source>Ever&amp;y</source>
+        <translation>Inter&amp;vall</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Am</translation>
+    </message>
+    <message>
+        <source>no end</source>
+        <translation>ohne Ende</translation>
+    </message>
+    <message>
+        <source>last date</source>
+        <translation>letzter Tag</translation>
+    </message>
+    <message>
+        <source>number of times</source>
+        <translation>Anzahl</translation>
+    </message>
+    <message>
+        <source>Ends</source>
+        <translation>Ende</translation>
+    </message>
+    <message>
+        <source>Last date</source>
+        <translation>Letzter Tag</translation>
+    </message>
+    <message>
+        <source>Number of times</source>
+        <translation>Anzahl der Termine</translation>
+    </message>
+    <message>
+        <source>E&amp;nds</source>
+        <translation>En&amp;de</translation>
+    </message>
+    <message>
+        <source>Dates left out</source>
+        <translation>Ausgelassene Termine</translation>
+    </message>
+    <message>
+        <source>Date to leave out</source>
+        <translation>Auszulassender Termin</translation>
+    </message>
+    <message>
+        <source>Leave &amp;out</source>
+        <translation>Aus&amp;lassen</translation>
+    </message>
+    <message>
+        <source>Put &amp;back</source>
+        <translation>&amp;Zurückholen</translation>
+    </message>
+    <message>
+        <source>Left out</source>
+        <translation>Ausgelassen</translation>
+    </message>
+    <message>
+        <source>Next dates</source>
+        <translation>Nächste Termine</translation>
+    </message>
+    <message>
+        <source>once</source>
+        <translation>einmalig</translation>
+    </message>
+    <message>
+        <source>every day</source>
+        <translation>täglich</translation>
+    </message>
+    <message>
+        <source>every week</source>
+        <translation>wöchentlich</translation>
+    </message>
+    <message>
+        <source>every month on day %1</source>
+        <translation>jeden Monat am %1.</translation>
+    </message>
+    <message>
+        <source>every month on its last day</source>
+        <translation>jeden Monat am letzten Tag</translation>
+    </message>
+    <message>
+        <source>first</source>
+        <translation>ersten</translation>
+    </message>
+    <message>
+        <source>second</source>
+        <translation>zweiten</translation>
+    </message>
+    <message>
+        <source>third</source>
+        <translation>dritten</translation>
+    </message>
+    <message>
+        <source>fourth</source>
+        <translation>vierten</translation>
+    </message>
+    <message>
+        <source>fifth</source>
+        <translation>fünften</translation>
+    </message>
+    <message>
+        <source>every month on the %1 %2</source>
+        <comment>second Thursday</comment>
+        <translation>jeden Monat am %1 %2</translation>
+    </message>
+    <message>
+        <source>every month on the last %1</source>
+        <comment>Thursday</comment>
+        <translation>jeden Monat am letzten %1</translation>
+    </message>
+    <message>
+        <source>every year</source>
+        <translation>jährlich</translation>
+    </message>
+    <message>
+        <source>by its own rule, kept as it is</source>
+        <translation>nach eigener Regel, bleibt wie sie ist</translation>
+    </message>
+    <message numerus="yes">
+        <source>month(s)</source>
+        <translation>
+            <numerusform>Monat</numerusform>
+            <numerusform>Monate</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>day(s)</source>
+        <translation>
+            <numerusform>Tag</numerusform>
+            <numerusform>Tage</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>week(s)</source>
+        <translation>
+            <numerusform>Woche</numerusform>
+            <numerusform>Wochen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>year(s)</source>
+        <translation>
+            <numerusform>Jahr</numerusform>
+            <numerusform>Jahre</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>laneward::RunForm</name>
+    <message>
+        <source>Record a run</source>
+        <translation>Lauf erfassen</translation>
+    </message>
+    <message>
+        <source>&amp;Lanes done:</source>
+        <translation>Erledigte &amp;Bahnen:</translation>
+    </message>
+    <message>
+        <source>Stopped &amp;after:</source>
+        <translation>Abgebrochen &amp;nach:</translation>
+    </message>
+    <message>
+        <source>&amp;Pattern:</source>
+        <translation>Öl&amp;muster:</translation>
+    </message>
+    <message>
+        <source>&amp;Treatment:</source>
+        <translation>Be&amp;handlung:</translation>
+    </message>
+    <message>
+        <source>&amp;Machine:</source>
+        <translation>&amp;Ölmaschine:</translation>
+    </message>
+    <message>
+        <source>&amp;Note:</source>
+        <translation>N&amp;otiz:</translation>
+    </message>
+    <message>
+        <source>&amp;From:</source>
+        <translation>&amp;Von:</translation>
+    </message>
+    <message>
+        <source>&amp;Until:</source>
+        <translation>B&amp;is:</translation>
+    </message>
+    <message>
+        <source>for example 1-12, 15</source>
+        <translation>zum Beispiel 1-12, 15</translation>
+    </message>
+    <message>
+        <source>Something happened</source>
+        <translation>Etwas ist geschehen</translation>
+    </message>
+    <message>
+        <source>nothing happened</source>
+        <translation>nichts geschehen</translation>
+    </message>
+    <message>
+        <source>What happened, and where</source>
+        <translation>Was geschehen ist, und wo</translation>
+    </message>
+    <message>
+        <source>what happened, and where</source>
+        <translation>was geschehen ist, und wo</translation>
+    </message>
+    <message>
+        <source>&amp;Besides:</source>
+        <translation>A&amp;ußerdem:</translation>
+    </message>
+    <message>
+        <source>&amp;Record this run</source>
+        <translation>&amp;Lauf erfassen</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>How the planned run really went</source>
+        <translation>Wie der geplante Lauf wirklich verlief</translation>
+    </message>
+    <message>
+        <source>A run that was not planned</source>
+        <translation>Ein ungeplanter Lauf</translation>
+    </message>
+    <message>
+        <source>all done</source>
+        <translation>alles erledigt</translation>
+    </message>
+    <message>
+        <source>lane %1</source>
+        <translation>Bahn %1</translation>
+    </message>
+    <message>
+        <source>Nothing recorded yet: write lanes of this house, such as 1-12.</source>
+        <translation>Noch nichts erfasst: Bahnen dieses Hauses angeben, etwa 1-12.</translation>
+    </message>
+    <message>
+        <source>Nothing recorded yet: this centre has no machine.</source>
+        <translation>Noch nichts erfasst: Dieses Center hat keine Ölmaschine.</translation>
+    </message>
+    <message>
+        <source>Nothing recorded yet: choose the pattern that was laid down.</source>
+        <translation>Noch nichts erfasst: das aufgetragene Ölmuster wählen.</translation>
+    </message>
+    <message>
+        <source>Nothing recorded yet: a run of more than 12 hours cannot be; look at the times.</source>
+        <translation>Noch nichts erfasst: Ein Lauf von mehr als 12 Stunden ist nicht möglich; bitte die Zeiten prüfen.</translation>
+    </message>
+    <message>
+        <source>Nothing recorded yet: say in a word what happened, or choose &apos;nothing happened&apos;.</source>
+        <translation>Noch nichts erfasst: kurz angeben, was geschehen ist, oder „nichts geschehen“ wählen.</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::Search</name>
+    <message>
+        <source>Find an event or a lane</source>
+        <translation>Veranstaltung oder Bahn suchen</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::Session</name>
+    <message>
+        <source>The centre was changed on another computer; you now see the latest.</source>
+        <translation>Das Center wurde an einem anderen Computer geändert; jetzt ist der neueste Stand zu sehen.</translation>
+    </message>
+    <message>
+        <source>Nothing was saved: choose who is at the desk first, below on the right.</source>
+        <translation>Nichts wurde gespeichert: bitte zuerst unten rechts wählen, wer am Platz ist.</translation>
+    </message>
+    <message>
+        <source>Confirm the jobs of %1</source>
+        <translation>Aufträge bestätigen: %1</translation>
+    </message>
+    <message>
+        <source>%1 plays %2 longer</source>
+        <translation>%1 spielt %2 länger</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::SetupForm</name>
+    <message>
+        <source>House</source>
+        <translation>Hausmuster</translation>
+    </message>
+    <message>
+        <source>A plain pattern to begin with; put the house&apos;s own in its place.</source>
+        <translation>Ein einfaches Ölmuster für den Anfang; durch das eigene des Hauses ersetzen.</translation>
+    </message>
+    <message>
+        <source>Lane staff</source>
+        <translation>Bahnpersonal</translation>
+    </message>
+    <message>
+        <source>Set up my centre</source>
+        <translation>Mein Center einrichten</translation>
+    </message>
+    <message>
+        <source>&amp;Name of the centre:</source>
+        <translation>&amp;Name des Centers:</translation>
+    </message>
+    <message>
+        <source>Number of &amp;lanes:</source>
+        <translation>Anzahl der &amp;Bahnen:</translation>
+    </message>
+    <message>
+        <source>Machine 1</source>
+        <translation>Ölmaschine 1</translation>
+    </message>
+    <message>
+        <source>names, with a comma between them</source>
+        <translation>Namen, durch Komma getrennt</translation>
+    </message>
+    <message>
+        <source>Lane &amp;machines:</source>
+        <translation>&amp;Ölmaschinen:</translation>
+    </message>
+    <message>
+        <source>&amp;Time zone:</source>
+        <translation>&amp;Zeitzone:</translation>
+    </message>
+    <message>
+        <source>millilitres, metres</source>
+        <translation>Milliliter, Meter</translation>
+    </message>
+    <message>
+        <source>US fluid ounces, feet</source>
+        <translation>US-Flüssigunzen, Fuß</translation>
+    </message>
+    <message>
+        <source>&amp;Units:</source>
+        <translation>&amp;Einheiten:</translation>
+    </message>
+    <message>
+        <source>&amp;Your name:</source>
+        <translation>&amp;Ihr Name:</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>Lane staff works until</source>
+        <translation>Bahnpersonal arbeitet bis</translation>
+    </message>
+    <message>
+        <source>Lane staff &amp;works from:</source>
+        <translation>Bahnpersonal &amp;arbeitet von:</translation>
+    </message>
+    <message>
+        <source>&amp;Create the centre</source>
+        <translation>Center an&amp;legen</translation>
+    </message>
+    <message>
+        <source>&amp;Back</source>
+        <translation>Zu&amp;rück</translation>
+    </message>
+    <message>
+        <source>Give the centre a name.</source>
+        <translation>Bitte dem Center einen Namen geben.</translation>
+    </message>
+    <message>
+        <source>Name at least one lane machine.</source>
+        <translation>Bitte mindestens eine Ölmaschine nennen.</translation>
+    </message>
+    <message>
+        <source>Write your name: every record says who made it.</source>
+        <translation>Bitte den eigenen Namen angeben: Jeder Eintrag sagt, von wem er stammt.</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::SheetView</name>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>&amp;Drucken…</translation>
+    </message>
+    <message>
+        <source>Save as P&amp;DF…</source>
+        <translation>Als &amp;PDF speichern…</translation>
+    </message>
+    <message>
+        <source>&amp;Back to the page</source>
+        <translation>&amp;Zurück zur Seite</translation>
+    </message>
+    <message>
+        <source>The sheet as it will be printed</source>
+        <translation>Das Blatt, wie es gedruckt wird</translation>
+    </message>
+    <message>
+        <source>Sheet of %1. Printing it confirms its jobs.</source>
+        <translation>Blatt für %1. Drucken bestätigt seine Aufträge.</translation>
+    </message>
+    <message>
+        <source>Sheet of %1, plan version %2.</source>
+        <translation>Blatt für %1, Planstand %2.</translation>
+    </message>
+    <message>
+        <source>sheet-%1.pdf</source>
+        <comment>file name</comment>
+        <translation>auftragsblatt-%1.pdf</translation>
+    </message>
+    <message>
+        <source>Save the sheet</source>
+        <translation>Blatt speichern</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>The sheet is in %1</source>
+        <translation>Das Blatt ist in %1</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::ShortfallList</name>
+    <message>
+        <source>! Not ready as asked</source>
+        <translation>! Nicht wie verlangt fertig</translation>
+    </message>
+    <message>
+        <source>Show the event</source>
+        <translation>Veranstaltung zeigen</translation>
+    </message>
+    <message>
+        <source>Show %1</source>
+        <translation>%1 zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::SlipPanel</name>
+    <message>
+        <source>Still pla&amp;ying:</source>
+        <translation>S&amp;pielt noch:</translation>
+    </message>
+    <message>
+        <source>Event that is still playing</source>
+        <translation>Veranstaltung, die noch spielt</translation>
+    </message>
+    <message>
+        <source>slips by</source>
+        <translation>länger um</translation>
+    </message>
+    <message>
+        <source>+%1 min</source>
+        <translation>+%1 min</translation>
+    </message>
+    <message>
+        <source>The event plays %1 minutes longer</source>
+        <translation>Die Veranstaltung spielt %1 Minuten länger</translation>
+    </message>
+    <message>
+        <source> min</source>
+        <comment>suffix</comment>
+        <translation> min</translation>
+    </message>
+    <message>
+        <source>Other number of minutes</source>
+        <translation>Andere Anzahl Minuten</translation>
+    </message>
+    <message>
+        <source>S&amp;lip</source>
+        <translation>Ver&amp;längern</translation>
+    </message>
+    <message>
+        <source>%1, until %2, lanes %3</source>
+        <translation>%1, bis %2, Bahn %3</translation>
+    </message>
+    <message>
+        <source>no event is on now</source>
+        <translation>zurzeit läuft keine Veranstaltung</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::TodayPage</name>
+    <message>
+        <source>Today</source>
+        <translation>Heute</translation>
+    </message>
+    <message>
+        <source>What do I do now, and can the machine finish it?</source>
+        <translation>Was ist jetzt zu tun, und schafft es die Ölmaschine?</translation>
+    </message>
+    <message>
+        <source>&amp;Record as planned</source>
+        <translation>Wie &amp;geplant erfassen</translation>
+    </message>
+    <message>
+        <source>Record with &amp;changes…</source>
+        <translation>&amp;Mit Änderungen erfassen…</translation>
+    </message>
+    <message>
+        <source>&amp;Begin the job</source>
+        <translation>Auftrag begi&amp;nnen</translation>
+    </message>
+    <message>
+        <source>&amp;Unplanned run…</source>
+        <translation>&amp;Ungeplanter Lauf…</translation>
+    </message>
+    <message>
+        <source>&amp;Incident…</source>
+        <translation>&amp;Vorfall…</translation>
+    </message>
+    <message>
+        <source>&amp;Print the sheet…</source>
+        <translation>Blatt dru&amp;cken…</translation>
+    </message>
+    <message>
+        <source>&amp;Only what is left</source>
+        <translation>Nur &amp;Offenes</translation>
+    </message>
+    <message>
+        <source>The day&apos;s jobs in order of work</source>
+        <translation>Die Aufträge des Tages in Arbeitsfolge</translation>
+    </message>
+    <message>
+        <source>Save the list</source>
+        <translation>Liste speichern</translation>
+    </message>
+    <message>
+        <source>jobs.csv</source>
+        <translation>auftraege.csv</translation>
+    </message>
+    <message>
+        <source>CSV (*.csv)</source>
+        <translation>CSV (*.csv)</translation>
+    </message>
+    <message>
+        <source>The list is in %1</source>
+        <translation>Die Liste ist in %1</translation>
+    </message>
+    <message>
+        <source>%1 could not be written; nothing was changed.</source>
+        <translation>%1 konnte nicht geschrieben werden; nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>Readiness and notes</source>
+        <translation>Bereitschaft und Notizen</translation>
+    </message>
+    <message>
+        <source>&amp;Correct…</source>
+        <translation>&amp;Korrigieren…</translation>
+    </message>
+    <message>
+        <source>Lanes %1 done as planned</source>
+        <translation>Bahn %1 wie geplant erledigt</translation>
+    </message>
+    <message>
+        <source>Begin lanes %1</source>
+        <translation>Bahn %1 beginnen</translation>
+    </message>
+    <message>
+        <source>Correct the run on lanes %1</source>
+        <translation>Lauf auf Bahn %1 korrigieren</translation>
+    </message>
+    <message>
+        <source>Lanes %1 done with changes</source>
+        <translation>Bahn %1 mit Änderungen erledigt</translation>
+    </message>
+    <message>
+        <source>Unplanned run on lanes %1</source>
+        <translation>Ungeplanter Lauf auf Bahn %1</translation>
+    </message>
+    <message>
+        <source>Incident: %1</source>
+        <translation>Vorfall: %1</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::WeekView</name>
+    <message>
+        <source>Events by day and time</source>
+        <translation>Veranstaltungen nach Tag und Uhrzeit</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>lanes %1</source>
+        <translation>Bahnen %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::WhyPanel</name>
+    <message>
+        <source>Why here</source>
+        <translation>Warum hier</translation>
+    </message>
+    <message>
+        <source>&amp;Edit event…</source>
+        <translation>&amp;Veranstaltung bearbeiten…</translation>
+    </message>
+    <message>
+        <source>&amp;Record…</source>
+        <translation>E&amp;rfassen…</translation>
+    </message>
+    <message>
+        <source>&amp;Print sheet…</source>
+        <translation>Blatt dru&amp;cken…</translation>
+    </message>
+    <message>
+        <source>Choose a job, an event or a lane to see why it is there and what comes next. A click beside them asks what is on the lanes at that moment.</source>
+        <translation>Einen Auftrag, eine Veranstaltung oder eine Bahn wählen, um zu sehen, warum es so ist und was folgt. Ein Klick daneben zeigt, was zu diesem Zeitpunkt auf den Bahnen liegt.</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::Workspace</name>
+    <message>
+        <source>Time now</source>
+        <translation>Uhrzeit</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::exchange</name>
+    <message>
+        <source>unknown kind of file</source>
+        <translation>unbekannte Dateiart</translation>
+    </message>
+</context>
+<context>
+    <name>wording</name>
+    <message>
+        <source>Volts</source>
+        <translation>Spannung</translation>
+    </message>
+    <message>
+        <source>Readiness</source>
+        <translation>Bereitschaft</translation>
+    </message>
+    <message>
+        <source>On the lanes</source>
+        <translation>Auf den Bahnen</translation>
+    </message>
+    <message>
+        <source>From the shift before</source>
+        <translation>Von der vorigen Schicht</translation>
+    </message>
+    <message>
+        <source>What cannot be met</source>
+        <translation>Was nicht zu erfüllen ist</translation>
+    </message>
+    <message>
+        <source>Hand-over:</source>
+        <translation>Übergabe:</translation>
+    </message>
+    <message>
+        <source>Job sheet</source>
+        <translation>Auftragsblatt</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>work lanes %1 twice</source>
+        <translation>Bahn %1 zweimal bearbeiten</translation>
+    </message>
+    <message>
+        <source>Order of work: start by, ready at</source>
+        <translation>Arbeitsfolge: Beginn bis, fertig um</translation>
+    </message>
+    <message>
+        <source>Nothing to run on this day.</source>
+        <translation>An diesem Tag ist nichts zu fahren.</translation>
+    </message>
+    <message>
+        <source>Closing down</source>
+        <translation>Feierabend</translation>
+    </message>
+    <message>
+        <source>clean and condition</source>
+        <translation>reinigen und ölen</translation>
+    </message>
+    <message>
+        <source>condition only</source>
+        <translation>nur ölen</translation>
+    </message>
+    <message>
+        <source>clean only</source>
+        <translation>nur reinigen</translation>
+    </message>
+    <message>
+        <source>fresh</source>
+        <translation>frisch</translation>
+    </message>
+    <message>
+        <source>recent</source>
+        <translation>nicht zu alt</translation>
+    </message>
+    <message>
+        <source>pattern</source>
+        <translation>Ölmuster</translation>
+    </message>
+    <message>
+        <source>stripped</source>
+        <translation>abgezogen</translation>
+    </message>
+    <message>
+        <source>as it is</source>
+        <translation>wie sie ist</translation>
+    </message>
+    <message>
+        <source>league</source>
+        <translation>Liga</translation>
+    </message>
+    <message>
+        <source>practice</source>
+        <translation>Training</translation>
+    </message>
+    <message>
+        <source>school</source>
+        <translation>Schule</translation>
+    </message>
+    <message>
+        <source>tournament</source>
+        <translation>Turnier</translation>
+    </message>
+    <message>
+        <source>open play</source>
+        <translation>offenes Spiel</translation>
+    </message>
+    <message>
+        <source>party</source>
+        <translation>Feier</translation>
+    </message>
+    <message>
+        <source>closure</source>
+        <translation>Schließung</translation>
+    </message>
+    <message>
+        <source>other</source>
+        <translation>Sonstiges</translation>
+    </message>
+    <message>
+        <source>proposed</source>
+        <translation>vorgeschlagen</translation>
+    </message>
+    <message>
+        <source>confirmed</source>
+        <translation>bestätigt</translation>
+    </message>
+    <message>
+        <source>under way</source>
+        <translation>läuft</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>erledigt</translation>
+    </message>
+    <message>
+        <source>cut short</source>
+        <translation>abgebrochen</translation>
+    </message>
+    <message>
+        <source>dropped</source>
+        <translation>entfallen</translation>
+    </message>
+    <message>
+        <source>leave the bay</source>
+        <translation>Stellplatz verlassen</translation>
+    </message>
+    <message>
+        <source>refill</source>
+        <translation>nachfüllen</translation>
+    </message>
+    <message>
+        <source>empty the waste tank</source>
+        <translation>Schmutztank leeren</translation>
+    </message>
+    <message>
+        <source>swap the pack</source>
+        <translation>Akku wechseln</translation>
+    </message>
+    <message>
+        <source>charge</source>
+        <translation>laden</translation>
+    </message>
+    <message>
+        <source>service duty</source>
+        <translation>Wartung</translation>
+    </message>
+    <message>
+        <source>first pair, a first time</source>
+        <translation>erstes Bahnpaar, erster Durchgang</translation>
+    </message>
+    <message>
+        <source>work the lanes</source>
+        <translation>Bahnen bearbeiten</translation>
+    </message>
+    <message>
+        <source>return to the bay</source>
+        <translation>zum Stellplatz zurück</translation>
+    </message>
+    <message>
+        <source>operator</source>
+        <translation>Bahnpflege</translation>
+    </message>
+    <message>
+        <source>lead</source>
+        <translation>Leitung Bahnpflege</translation>
+    </message>
+    <message>
+        <source>manager</source>
+        <translation>Centerleitung</translation>
+    </message>
+    <message>
+        <source>spill</source>
+        <translation>ausgelaufene Flüssigkeit</translation>
+    </message>
+    <message>
+        <source>jam</source>
+        <translation>Blockade</translation>
+    </message>
+    <message>
+        <source>fault</source>
+        <translation>Störung</translation>
+    </message>
+    <message>
+        <source>injury</source>
+        <translation>Verletzung</translation>
+    </message>
+    <message>
+        <source>near miss</source>
+        <translation>Beinaheunfall</translation>
+    </message>
+    <message>
+        <source>as planned</source>
+        <translation>wie geplant</translation>
+    </message>
+    <message>
+        <source>changed</source>
+        <translation>geändert</translation>
+    </message>
+    <message>
+        <source>unplanned</source>
+        <translation>ungeplant</translation>
+    </message>
+    <message>
+        <source>void</source>
+        <translation>ungültig</translation>
+    </message>
+    <message>
+        <source>more conflicts than can be shown; the first %2 are listed</source>
+        <translation>mehr Überschneidungen, als gezeigt werden können; die ersten %2 sind aufgeführt</translation>
+    </message>
+    <message>
+        <source>%1: only the first %2 dates are used</source>
+        <translation>%1: nur die ersten %2 Termine werden verwendet</translation>
+    </message>
+    <message>
+        <source>%1: lanes %2 do not exist here and are left out</source>
+        <translation>%1: Bahn %2 gibt es hier nicht; wird ausgelassen</translation>
+    </message>
+    <message>
+        <source>%1: a change for %2 fits none of its dates and is left out</source>
+        <translation>%1: eine Änderung für %2 passt zu keinem Termin und wird ausgelassen</translation>
+    </message>
+    <message>
+        <source>%1: too many days at once; looked at until %2</source>
+        <translation>%1: zu viele Tage auf einmal; betrachtet bis %2</translation>
+    </message>
+    <message>
+        <source>%1: the time zone &apos;%2&apos; is unknown; read in the centre&apos;s own</source>
+        <translation>%1: die Zeitzone „%2“ ist unbekannt; in der des Centers gelesen</translation>
+    </message>
+    <message>
+        <source>%1: a date is out of reach</source>
+        <translation>%1: ein Datum liegt außerhalb des Möglichen</translation>
+    </message>
+    <message>
+        <source>%1: the start is not a date and time in reach</source>
+        <translation>%1: der Beginn ist kein mögliches Datum mit Uhrzeit</translation>
+    </message>
+    <message>
+        <source>%1: asks something of lanes %2, which it does not have</source>
+        <translation>%1: verlangt etwas von Bahn %2, die nicht dazugehört</translation>
+    </message>
+    <message>
+        <source>%1: asks something, but of no lanes</source>
+        <translation>%1: verlangt etwas, aber von keiner Bahn</translation>
+    </message>
+    <message>
+        <source>%1: the longest age or play of a demand is out of range</source>
+        <translation>%1: höchstes Alter oder längstes Spiel einer Anforderung liegt außerhalb der Grenzen</translation>
+    </message>
+    <message>
+        <source>%1: lane %2 does not exist; there are %3</source>
+        <translation>%1: Bahn %2 gibt es nicht; vorhanden sind %3</translation>
+    </message>
+    <message>
+        <source>%1: has no id</source>
+        <translation>%1: hat keine Kennung</translation>
+    </message>
+    <message>
+        <source>%1: has no lanes</source>
+        <translation>%1: hat keine Bahnen</translation>
+    </message>
+    <message>
+        <source>%1: takes no time</source>
+        <translation>%1: dauert null Minuten</translation>
+    </message>
+    <message>
+        <source>an event has no title</source>
+        <translation>eine Veranstaltung hat keinen Titel</translation>
+    </message>
+    <message>
+        <source>%1: the note is longer than %2 characters</source>
+        <translation>%1: die Notiz ist länger als %2 Zeichen</translation>
+    </message>
+    <message>
+        <source>%1: one date is changed twice</source>
+        <translation>%1: ein Termin ist zweimal geändert</translation>
+    </message>
+    <message>
+        <source>%1: the number of players is out of range</source>
+        <translation>%1: die Spielerzahl liegt außerhalb der Grenzen</translation>
+    </message>
+    <message>
+        <source>%1: a time is out of range: %2</source>
+        <translation>%1: eine Zeit liegt außerhalb der Grenzen: %2</translation>
+    </message>
+    <message>
+        <source>%1: the title is longer than %2 characters</source>
+        <translation>%1: der Titel ist länger als %2 Zeichen</translation>
+    </message>
+    <message>
+        <source>%1: takes too long: %2</source>
+        <translation>%1: dauert zu lange: %2</translation>
+    </message>
+    <message>
+        <source>%1: unknown time zone &apos;%2&apos;</source>
+        <translation>%1: unbekannte Zeitzone „%2“</translation>
+    </message>
+    <message>
+        <source>%1 and %2 both claim lanes %3 from %4 to %5</source>
+        <translation>%1 und %2 beanspruchen beide Bahn %3, %4 bis %5</translation>
+    </message>
+    <message>
+        <source>%1 does not take place: a closure</source>
+        <translation>%1 findet nicht statt: Schließung</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; cannot be read as a rule of recurrence</source>
+        <translation>„%1“ ist nicht als Wiederholungsregel lesbar</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; recurs more often than daily, which no event of a centre does</source>
+        <translation>„%1“ wiederholt sich öfter als täglich; keine Veranstaltung eines Centers tut das</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; never produces a date</source>
+        <translation>„%1“ ergibt nie einen Termin</translation>
+    </message>
+    <message>
+        <source>Slippery floor.</source>
+        <translation>Rutschiger Boden.</translation>
+    </message>
+    <message>
+        <source>Moving parts: keep hands, hair and clothes away; switch off and isolate before you clear a jam; never bypass a guard.</source>
+        <translation>Bewegte Teile: Hände, Haare und Kleidung fernhalten; vor dem Lösen einer Blockade ausschalten und von der Stromversorgung trennen; Schutzvorrichtungen nie umgehen.</translation>
+    </message>
+    <message>
+        <source>Moving parts.</source>
+        <translation>Bewegte Teile.</translation>
+    </message>
+    <message>
+        <source>Chemicals: protect eyes and hands as the safety data sheet says; keep it and the eye wash within reach.</source>
+        <translation>Chemikalien: Augen und Hände nach dem Sicherheitsdatenblatt schützen; das Datenblatt und die Augendusche griffbereit halten.</translation>
+    </message>
+    <message>
+        <source>Waste: not down a drain.</source>
+        <translation>Abfall: nicht in den Abfluss.</translation>
+    </message>
+    <message>
+        <source>These are the usual cautions. Local codes, the product&apos;s safety data sheet, the machine&apos;s own instructions and licensed practice decide.</source>
+        <translation>Dies sind die üblichen Warnhinweise. Maßgebend sind die örtlichen Vorschriften, das Sicherheitsdatenblatt des Produkts, die Anleitung der Maschine und zugelassene Fachleute.</translation>
+    </message>
+    <message>
+        <source>General sources: %1.</source>
+        <translation>Allgemeine Quellen: %1.</translation>
+    </message>
+    <message>
+        <source>unknown time zone &apos;%1&apos;</source>
+        <translation>unbekannte Zeitzone „%1“</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is not a list of lanes; write them as 1-12, 15</source>
+        <translation>„%1“ ist keine Liste von Bahnen; Schreibweise: 1-12, 15</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; names lanes outside 1 to 200</source>
+        <translation>„%1“ nennt Bahnen außerhalb von 1 bis 200</translation>
+    </message>
+    <message>
+        <source>the centre &apos;%1&apos; has no id</source>
+        <translation>das Center „%1“ hat keine Kennung</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; has no name</source>
+        <translation>„%1“ hat keinen Namen</translation>
+    </message>
+    <message>
+        <source>the name &apos;%1…&apos; is too long</source>
+        <translation>der Name „%1…“ ist zu lang</translation>
+    </message>
+    <message>
+        <source>the name &apos;%1&apos; is used twice</source>
+        <translation>der Name „%1“ ist doppelt vergeben</translation>
+    </message>
+    <message>
+        <source>the id &apos;%1&apos; is empty or used twice</source>
+        <translation>die Kennung „%1“ ist leer oder doppelt vergeben</translation>
+    </message>
+    <message>
+        <source>%1 has %2 lanes; 1 to %3 are possible</source>
+        <translation>%1 hat %2 Bahnen; möglich sind 1 bis %3</translation>
+    </message>
+    <message>
+        <source>a time in the settings of %1 is out of range: %2</source>
+        <translation>eine Zeit in den Einstellungen von %1 liegt außerhalb der Grenzen: %2</translation>
+    </message>
+    <message>
+        <source>the settings of %1 do not say when its day begins</source>
+        <translation>die Einstellungen von %1 sagen nicht, wann der Tag beginnt</translation>
+    </message>
+    <message>
+        <source>a time of the machine %1 is zero or out of range</source>
+        <translation>eine Zeit der Ölmaschine %1 ist null oder außerhalb der Grenzen</translation>
+    </message>
+    <message>
+        <source>a capacity of the machine %1 is out of range</source>
+        <translation>ein Fassungsvermögen der Ölmaschine %1 liegt außerhalb der Grenzen</translation>
+    </message>
+    <message>
+        <source>%1 would attach the spare pack above the voltage at which the pack counts as full</source>
+        <translation>%1: der Ersatzakku würde oberhalb der Spannung angeschlossen, ab der der Akku als voll gilt</translation>
+    </message>
+    <message>
+        <source>the shift %1 has no beginning or end</source>
+        <translation>die Schicht %1 hat keinen Beginn oder kein Ende</translation>
+    </message>
+    <message>
+        <source>the shift %1 cannot have %2 people</source>
+        <translation>die Schicht %1 kann nicht %2 Personen haben</translation>
+    </message>
+    <message>
+        <source>the overtime of the shift %1 is out of range: %2</source>
+        <translation>die Überstunden der Schicht %1 liegen außerhalb der Grenzen: %2</translation>
+    </message>
+    <message>
+        <source>the outage &apos;%1&apos; ends before it begins</source>
+        <translation>der Ausfall „%1“ endet, bevor er beginnt</translation>
+    </message>
+    <message>
+        <source>the outage &apos;%1&apos; names lane %2, which does not exist</source>
+        <translation>der Ausfall „%1“ nennt Bahn %2, die es nicht gibt</translation>
+    </message>
+    <message>
+        <source>the outage &apos;%1&apos; names a machine that does not exist</source>
+        <translation>der Ausfall „%1“ nennt eine Ölmaschine, die es nicht gibt</translation>
+    </message>
+    <message>
+        <source>the pattern &apos;%1&apos; has no id</source>
+        <translation>das Ölmuster „%1“ hat keine Kennung</translation>
+    </message>
+    <message>
+        <source>a pattern has no name</source>
+        <translation>ein Ölmuster hat keinen Namen</translation>
+    </message>
+    <message>
+        <source>the pattern&apos;s name &apos;%1&apos; is too long</source>
+        <translation>der Name „%1“ des Ölmusters ist zu lang</translation>
+    </message>
+    <message>
+        <source>the pattern &apos;%1&apos; cannot end at %2</source>
+        <translation>das Ölmuster „%1“ kann nicht bei %2 enden</translation>
+    </message>
+    <message>
+        <source>the pattern &apos;%1&apos; has no strokes</source>
+        <translation>das Ölmuster „%1“ hat keine Ölzüge</translation>
+    </message>
+    <message>
+        <source>%1, stroke %2: boards run from 1 to 39, the first not above the last</source>
+        <translation>%1, Ölzug %2: Leisten gehen von 1 bis 39, die erste nicht über der letzten</translation>
+    </message>
+    <message>
+        <source>%1, stroke %2: the number of laps is out of range</source>
+        <translation>%1, Ölzug %2: die Anzahl der Durchgänge liegt außerhalb der Grenzen</translation>
+    </message>
+    <message>
+        <source>%1, stroke %2: the dose is out of range</source>
+        <translation>%1, Ölzug %2: die Dosis liegt außerhalb der Grenzen</translation>
+    </message>
+    <message>
+        <source>%1, stroke %2: the distances are reversed or beyond the lane</source>
+        <translation>%1, Ölzug %2: die Entfernungen sind vertauscht oder liegen jenseits der Bahn</translation>
+    </message>
+    <message>
+        <source>%1, stroke %2: reaches beyond the end of the pattern</source>
+        <translation>%1, Ölzug %2: reicht über das Ende des Ölmusters hinaus</translation>
+    </message>
+    <message>
+        <source>%1, stroke %2: there is no such conditioner</source>
+        <translation>%1, Ölzug %2: dieses Bahnöl gibt es nicht</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is not an option of %2; see --help</source>
+        <translation>„%1“ ist keine Option von %2; siehe --help</translation>
+    </message>
+    <message>
+        <source>%1: cannot be read: %2</source>
+        <translation>%1: nicht lesbar: %2</translation>
+    </message>
+    <message>
+        <source>%1: cannot be written: %2</source>
+        <translation>%1: lässt sich nicht schreiben: %2</translation>
+    </message>
+    <message>
+        <source>%1: there is no such folder</source>
+        <translation>%1: diesen Ordner gibt es nicht</translation>
+    </message>
+    <message>
+        <source>%1: not a file</source>
+        <translation>%1: keine Datei</translation>
+    </message>
+    <message>
+        <source>%1: %2 asks for the pattern &apos;%3&apos;, which does not exist</source>
+        <translation>%1: %2 verlangt das Ölmuster „%3“, das es nicht gibt</translation>
+    </message>
+    <message>
+        <source>%1: too large; nothing was imported</source>
+        <translation>%1: zu groß; nichts wurde importiert</translation>
+    </message>
+    <message>
+        <source>%1: neither UTF-8 nor UTF-16; save the file as UTF-8</source>
+        <translation>%1: weder UTF-8 noch UTF-16; bitte die Datei als UTF-8 speichern</translation>
+    </message>
+    <message>
+        <source>%1: a quotation mark is never closed</source>
+        <translation>%1: ein Anführungszeichen wird nie geschlossen</translation>
+    </message>
+    <message>
+        <source>%1: %2 fields, where the first record has %3</source>
+        <translation>%1: %2 Felder, der erste Datensatz hat %3</translation>
+    </message>
+    <message>
+        <source>%1: text after a closing quotation mark</source>
+        <translation>%1: Text nach einem schließenden Anführungszeichen</translation>
+    </message>
+    <message>
+        <source>%1: a NUL character</source>
+        <translation>%1: ein NUL-Zeichen</translation>
+    </message>
+    <message>
+        <source>%1: has no records</source>
+        <translation>%1: hat keine Datensätze</translation>
+    </message>
+    <message>
+        <source>%1: there is no column &apos;%2&apos;</source>
+        <translation>%1: es gibt keine Spalte „%2“</translation>
+    </message>
+    <message>
+        <source>%1: &apos;%3&apos; cannot be used as %2</source>
+        <translation>%1: „%3“ ist als %2 nicht verwendbar</translation>
+    </message>
+    <message>
+        <source>%1: ends before it starts</source>
+        <translation>%1: endet, bevor es beginnt</translation>
+    </message>
+    <message>
+        <source>%1: names a lane that the centre does not have: %2</source>
+        <translation>%1: nennt eine Bahn, die das Center nicht hat: %2</translation>
+    </message>
+    <message>
+        <source>%1: there is no pattern &apos;%2&apos;</source>
+        <translation>%1: es gibt kein Ölmuster „%2“</translation>
+    </message>
+    <message>
+        <source>%1: cannot be read as a mapping: %2</source>
+        <translation>%1: nicht als Zuordnung lesbar: %2</translation>
+    </message>
+    <message>
+        <source>%1: nothing to import</source>
+        <translation>%1: nichts zu importieren</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>unknown command &apos;%1&apos;; see --help</source>
+        <translation>unbekannter Befehl „%1“; siehe --help</translation>
+    </message>
+    <message>
+        <source>%1; see --help</source>
+        <translation>%1; siehe --help</translation>
+    </message>
+    <message>
+        <source>%1 needs %2; see --help</source>
+        <translation>%1 braucht %2; siehe --help</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is one argument too many; see --help</source>
+        <translation>„%1“ ist ein Argument zu viel; siehe --help</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is not a date; write YYYY-MM-DD</source>
+        <translation>„%1“ ist kein Datum; Schreibweise: YYYY-MM-DD</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is not a time; write YYYY-MM-DDTHH:MM</source>
+        <translation>„%1“ ist keine Zeit; Schreibweise: YYYY-MM-DDTHH:MM</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is not a number of days from 1 to %2</source>
+        <translation>„%1“ ist keine Anzahl von Tagen von 1 bis %2</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is not a format of this command; it has %2</source>
+        <translation>„%1“ ist kein Format dieses Befehls; er kennt %2</translation>
+    </message>
+    <message>
+        <source>%1: the name must end in %2</source>
+        <translation>%1: der Name muss auf %2 enden</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is not a kind of row; there are %2</source>
+        <translation>„%1“ ist keine Art von Zeilen; es gibt %2</translation>
+    </message>
+    <message>
+        <source>%1: larger than %2 bytes; nothing was imported</source>
+        <translation>%1: größer als %2 Byte; nichts wurde importiert</translation>
+    </message>
+    <message>
+        <source>%1: more than %2 records; nothing was imported</source>
+        <translation>%1: mehr als %2 Datensätze; nichts wurde importiert</translation>
+    </message>
+    <message>
+        <source>%1: nested more than %2 deep</source>
+        <translation>%1: tiefer als %2 verschachtelt</translation>
+    </message>
+    <message>
+        <source>%1: BEGIN and END do not match (%2)</source>
+        <translation>%1: BEGIN und END passen nicht zusammen (%2)</translation>
+    </message>
+    <message>
+        <source>%1: not a line of a calendar</source>
+        <translation>%1: keine Zeile eines Kalenders</translation>
+    </message>
+    <message>
+        <source>%1: the line is too long</source>
+        <translation>%1: die Zeile ist zu lang</translation>
+    </message>
+    <message>
+        <source>%1: a control character</source>
+        <translation>%1: ein Steuerzeichen</translation>
+    </message>
+    <message>
+        <source>%1: not UTF-8</source>
+        <translation>%1: kein UTF-8</translation>
+    </message>
+    <message>
+        <source>%1: not a calendar</source>
+        <translation>%1: kein Kalender</translation>
+    </message>
+    <message>
+        <source>%1: %2 is never ended; the file is cut off</source>
+        <translation>%1: %2 endet nie; die Datei ist abgeschnitten</translation>
+    </message>
+    <message>
+        <source>%1: %2 cannot be &apos;%3&apos;</source>
+        <translation>%1: %2 kann nicht „%3“ sein</translation>
+    </message>
+    <message>
+        <source>%1: has no start</source>
+        <translation>%1: hat keinen Beginn</translation>
+    </message>
+    <message>
+        <source>%1: has neither end nor duration</source>
+        <translation>%1: hat weder Ende noch Dauer</translation>
+    </message>
+    <message>
+        <source>%1: names no lanes; give them by a mapping</source>
+        <translation>%1: nennt keine Bahnen; bitte über eine Zuordnung angeben</translation>
+    </message>
+    <message>
+        <source>%1: has no title</source>
+        <translation>%1: hat keinen Titel</translation>
+    </message>
+    <message>
+        <source>%1: has no UID</source>
+        <translation>%1: hat keine UID</translation>
+    </message>
+    <message>
+        <source>%1: &apos;%2&apos; names lanes that do not exist; there are %3</source>
+        <translation>%1: „%2“ nennt Bahnen, die es nicht gibt; vorhanden sind %3</translation>
+    </message>
+    <message>
+        <source>%1: %2 stands twice</source>
+        <translation>%1: %2 steht doppelt</translation>
+    </message>
+    <message>
+        <source>%1: the UID &apos;%2&apos; stands twice</source>
+        <translation>%1: die UID „%2“ steht doppelt</translation>
+    </message>
+    <message>
+        <source>%1: a change of this and all later dates cannot be read</source>
+        <translation>%1: eine Änderung dieses und aller späteren Termine ist nicht lesbar</translation>
+    </message>
+    <message>
+        <source>%1: %2 cannot be read</source>
+        <translation>%1: %2 ist nicht lesbar</translation>
+    </message>
+    <message>
+        <source>%1: time zone read as %2</source>
+        <translation>%1: Zeitzone als %2 gelesen</translation>
+    </message>
+    <message>
+        <source>%1: a time without a zone; read in %2</source>
+        <translation>%1: eine Zeit ohne Zone; in %2 gelesen</translation>
+    </message>
+    <message>
+        <source>%1: a whole day; read in %2</source>
+        <translation>%1: ein ganzer Tag; in %2 gelesen</translation>
+    </message>
+    <message>
+        <source>%1: a single date of &apos;%2&apos; without its series; read as an event of its own</source>
+        <translation>%1: ein einzelner Termin von „%2“ ohne seine Serie; als eigene Veranstaltung gelesen</translation>
+    </message>
+    <message>
+        <source>%1: &apos;%2&apos; is not a lane and is left out</source>
+        <translation>%1: „%2“ ist keine Bahn und wird ausgelassen</translation>
+    </message>
+    <message>
+        <source>%1: %2 is too long and was cut</source>
+        <translation>%1: %2 ist zu lang und wurde gekürzt</translation>
+    </message>
+    <message>
+        <source>%1: %2 is not used here</source>
+        <translation>%1: %2 wird hier nicht verwendet</translation>
+    </message>
+    <message>
+        <source>%1 asks for the pattern &apos;%2&apos; on lanes %3, which does not exist</source>
+        <translation>%1 verlangt auf Bahn %3 das Ölmuster „%2“, das es nicht gibt</translation>
+    </message>
+    <message>
+        <source>%1 has no machine: nothing can be planned</source>
+        <translation>%1 hat keine Ölmaschine: nichts lässt sich planen</translation>
+    </message>
+    <message>
+        <source>Nobody works on %2, though lanes need work</source>
+        <translation>Niemand ist im Dienst (%2), obwohl Bahnen zu behandeln sind</translation>
+    </message>
+    <message>
+        <source>%1, %3, is booked on lanes %2, which are out of service</source>
+        <translation>%1, %3, ist auf Bahn %2 gebucht, die außer Betrieb ist</translation>
+    </message>
+    <message>
+        <source>The confirmed job of %1 on lanes %2 at %3 no longer fits; print the sheet again</source>
+        <translation>Der bestätigte Auftrag von %1 auf Bahn %2 (%3) passt nicht mehr; Blatt neu drucken</translation>
+    </message>
+    <message>
+        <source>Planning was stopped early; the plan can be carried out but may be improved</source>
+        <translation>Die Planung wurde vorzeitig beendet; der Plan ist ausführbar, aber vielleicht nicht der beste</translation>
+    </message>
+    <message>
+        <source>needed by %1, play at %T2, lanes %3</source>
+        <translation>gebraucht von %1, Spiel um %T2, Bahn %3</translation>
+    </message>
+    <message>
+        <source>%1 wants the first pair, lanes %2, worked twice</source>
+        <translation>%1 verlangt das erste Bahnpaar, Bahn %2, zweimal bearbeitet</translation>
+    </message>
+    <message>
+        <source>must end by %T2: %1 asks for %3 to settle, and %4 is kept in reserve</source>
+        <translation>muss bis %T2 enden: %1 verlangt %3 Ruhezeit, und %4 bleiben in Reserve</translation>
+    </message>
+    <message>
+        <source>cannot begin before %T2, when %1 has cleared the lanes</source>
+        <translation>kann nicht vor %T2 beginnen, erst dann hat %1 die Bahnen geräumt</translation>
+    </message>
+    <message>
+        <source>the other lane of the pair is in play by %1 (%T2)</source>
+        <translation>die andere Bahn des Paares wird von %1 bespielt (%T2)</translation>
+    </message>
+    <message>
+        <source>bound by the shift &apos;%1&apos; (%T2)</source>
+        <translation>gebunden durch die Schicht „%1“ (%T2)</translation>
+    </message>
+    <message>
+        <source>%1 is at work elsewhere (%T2)</source>
+        <translation>%1 arbeitet anderswo (%T2)</translation>
+    </message>
+    <message>
+        <source>nobody of the shift &apos;%1&apos; is free (%T2)</source>
+        <translation>niemand aus der Schicht „%1“ ist frei (%T2)</translation>
+    </message>
+    <message>
+        <source>%1 out of service (%T2)</source>
+        <translation>Bahn %1 außer Betrieb (%T2)</translation>
+    </message>
+    <message>
+        <source>%1 is to leave the lanes stripped by the end of the day (%T2)</source>
+        <translation>nach %1 sind die Bahnen bis zum Ende des Tages abzuziehen (%T2)</translation>
+    </message>
+    <message>
+        <source>cannot begin before now (%T2)</source>
+        <translation>kann nicht vor jetzt beginnen (%T2)</translation>
+    </message>
+    <message>
+        <source>takes %2 of overtime in the shift &apos;%1&apos;</source>
+        <translation>braucht %2 Überstunden in der Schicht „%1“</translation>
+    </message>
+    <message>
+        <source>tight: ends %2 inside the reserve of %1</source>
+        <translation>knapp: endet %2 innerhalb der Reserve von %1</translation>
+    </message>
+    <message>
+        <source>late: ends %2 inside the settle time of %1</source>
+        <translation>zu spät: endet %2 innerhalb der Ruhezeit von %1</translation>
+    </message>
+    <message>
+        <source>refill %1 first (%2)</source>
+        <translation>zuerst %1 nachfüllen (%2)</translation>
+    </message>
+    <message>
+        <source>empty the waste tank of %1 first (%2)</source>
+        <translation>zuerst den Schmutztank von %1 leeren (%2)</translation>
+    </message>
+    <message>
+        <source>swap the pack of %1 first (%2)</source>
+        <translation>zuerst den Akku von %1 wechseln (%2)</translation>
+    </message>
+    <message>
+        <source>charge %1 first (%2)</source>
+        <translation>zuerst %1 laden (%2)</translation>
+    </message>
+    <message>
+        <source>a service duty of %1 comes first (%2)</source>
+        <translation>zuerst ist %1 zu warten (%2)</translation>
+    </message>
+    <message>
+        <source>%2 missing: the lanes are clear at %T3</source>
+        <translation>es fehlen %2: die Bahnen sind um %T3 frei</translation>
+    </message>
+    <message>
+        <source>nobody is at work in time (working time begins or ends at %T2)</source>
+        <translation>niemand ist rechtzeitig im Dienst (Arbeitszeit beginnt oder endet um %T2)</translation>
+    </message>
+    <message>
+        <source>no machine may do this work (%1) on lanes %2</source>
+        <translation>keine Ölmaschine darf diese Arbeit (%1) auf Bahn %2 tun</translation>
+    </message>
+    <message>
+        <source>out of service: lanes %2 or every machine</source>
+        <translation>außer Betrieb: Bahn %2 oder alle Ölmaschinen</translation>
+    </message>
+    <message>
+        <source>there is no machine</source>
+        <translation>es gibt keine Ölmaschine</translation>
+    </message>
+    <message>
+        <source>the pattern &apos;%2&apos; does not exist</source>
+        <translation>das Ölmuster „%2“ gibt es nicht</translation>
+    </message>
+    <message>
+        <source>%1 is busy; %2 missing</source>
+        <translation>%1 ist beschäftigt; es fehlen %2</translation>
+    </message>
+    <message>
+        <source>condition only was asked for, but lanes %2 carry another pattern</source>
+        <translation>verlangt war nur ölen, aber auf Bahn %2 liegt ein anderes Ölmuster</translation>
+    </message>
+    <message>
+        <source>more than %1 can do on full tanks and one charge: lanes %2</source>
+        <translation>mehr, als %1 mit vollen Tanks und einer Akkuladung schafft: Bahn %2</translation>
+    </message>
+    <message>
+        <source>%2 more overtime in the shift &apos;%1&apos; (until or from %T3)</source>
+        <translation>%2 mehr Überstunden in der Schicht „%1“ (bis oder ab %T3)</translation>
+    </message>
+    <message numerus="yes">
+        <source>a further machine (%n in all)</source>
+        <translation>
+            <numerusform>eine weitere Ölmaschine (%n insgesamt)</numerusform>
+            <numerusform>eine weitere Ölmaschine (%n insgesamt)</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>a further person in the shift &apos;%1&apos; (%n in all)</source>
+        <translation>
+            <numerusform>eine weitere Person in der Schicht „%1“ (%n insgesamt)</numerusform>
+            <numerusform>eine weitere Person in der Schicht „%1“ (%n insgesamt)</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>ask less for %1: %W2</source>
+        <translation>für %1 weniger verlangen: %W2</translation>
+    </message>
+    <message numerus="yes">
+        <source>give %1 fewer lanes: %n could be made ready</source>
+        <translation>
+            <numerusform>%1 weniger Bahnen geben: %n könnte fertig werden</numerusform>
+            <numerusform>%1 weniger Bahnen geben: %n könnten fertig werden</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>let %1 begin %2 later, at %T3</source>
+        <translation>%1 um %2 später beginnen lassen, um %T3</translation>
+    </message>
+    <message>
+        <source>Charger off and unplugged; read the rested packs&apos; volts</source>
+        <translation>Ladegerät aus und ausgesteckt; Ruhespannung der Akkus ablesen</translation>
+    </message>
+    <message>
+        <source>Read all levels and write them above</source>
+        <translation>Alle Füllstände ablesen und oben eintragen</translation>
+    </message>
+    <message>
+        <source>Floor sign out; approaches clear and dry</source>
+        <translation>Warnschild aufstellen; Anläufe frei und trocken</translation>
+    </message>
+    <message>
+        <source>Refill %1 up to the lines</source>
+        <translation>%1 bis zu den Marken nachfüllen</translation>
+    </message>
+    <message>
+        <source>Empty the waste tank of %1 into the marked container</source>
+        <translation>Schmutztank von %1 in den gekennzeichneten Behälter leeren</translation>
+    </message>
+    <message>
+        <source>Swap the pack of %1; put the empty one on charge</source>
+        <translation>Akku von %1 wechseln; den leeren laden</translation>
+    </message>
+    <message>
+        <source>Charge %1</source>
+        <translation>%1 laden</translation>
+    </message>
+    <message>
+        <source>Service duty of %1</source>
+        <translation>Wartung von %1</translation>
+    </message>
+    <message>
+        <source>Bring %1 back to its bay</source>
+        <translation>%1 zum Stellplatz zurückbringen</translation>
+    </message>
+    <message>
+        <source>Machines off; wipe them down; look at brushes, blades, cloth</source>
+        <translation>Ölmaschinen aus; abwischen; Bürsten, Abziehlippen und Tuch ansehen</translation>
+    </message>
+    <message>
+        <source>Packs on charge, one at a time where they share an outlet</source>
+        <translation>Akkus laden, an einer gemeinsamen Steckdose nacheinander</translation>
+    </message>
+    <message>
+        <source>Record tonight&apos;s runs and write the hand-over</source>
+        <translation>Läufe des Abends erfassen und Übergabenotiz schreiben</translation>
+    </message>
+    <message>
+        <source>volts</source>
+        <translation>Spannung</translation>
+    </message>
+    <message>
+        <source>conditioner</source>
+        <translation>Bahnöl</translation>
+    </message>
+    <message>
+        <source>cleaner</source>
+        <translation>Reiniger</translation>
+    </message>
+    <message>
+        <source>waste</source>
+        <translation>Schmutztank</translation>
+    </message>
+    <message>
+        <source>done at</source>
+        <translation>fertig um</translation>
+    </message>
+    <message>
+        <source>initials</source>
+        <translation>Kürzel</translation>
+    </message>
+    <message>
+        <source>%1 is out of service</source>
+        <translation>%1 ist außer Betrieb</translation>
+    </message>
+    <message>
+        <source>%1: nothing measured yet today; read volts and levels before you start</source>
+        <translation>%1: heute noch nichts gemessen; vor dem Start Spannung und Füllstände ablesen</translation>
+    </message>
+    <message>
+        <source>%1: %2 is below %3; attach the spare pack</source>
+        <translation>%1: %2 liegt unter %3; Ersatzakku anschließen</translation>
+    </message>
+    <message>
+        <source>%1: %2; the pack counts as full from %3</source>
+        <translation>%1: %2; der Akku gilt ab %3 als voll</translation>
+    </message>
+    <message>
+        <source>%1 holds %2 of conditioner, but tonight takes %3</source>
+        <translation>%1 enthält %2 Bahnöl, heute Abend sind aber %3 nötig</translation>
+    </message>
+    <message>
+        <source>%1 holds %2 of cleaner, but tonight takes %3</source>
+        <translation>%1 enthält %2 Reiniger, heute Abend sind aber %3 nötig</translation>
+    </message>
+    <message>
+        <source>%1 has room for %2 of waste, but tonight gives %3</source>
+        <translation>%1 hat im Schmutztank Platz für %2, heute Abend fallen aber %3 an</translation>
+    </message>
+    <message>
+        <source>%1 can work %2 more lanes on this charge, but tonight needs %3</source>
+        <translation>%1 schafft mit dieser Akkuladung noch %2 Bahnen, heute Abend sind aber %3 nötig</translation>
+    </message>
+    <message>
+        <source>%1: holds no centre</source>
+        <translation>%1: enthält kein Center</translation>
+    </message>
+    <message>
+        <source>%1: made by an older version and cannot be written, so it cannot be brought up to date</source>
+        <translation>%1: stammt von einer älteren Version und ist nicht schreibbar, lässt sich also nicht auf den neuen Stand bringen</translation>
+    </message>
+    <message>
+        <source>the centre itself is neither added nor removed</source>
+        <translation>das Center selbst wird weder hinzugefügt noch entfernt</translation>
+    </message>
+    <message>
+        <source>a change without content</source>
+        <translation>eine Änderung ohne Inhalt</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos;: the change is from one row to another</source>
+        <translation>„%1“: die Änderung führt von einem Datensatz zu einem anderen</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is still used elsewhere and stays</source>
+        <translation>„%1“ wird noch anderswo verwendet und bleibt</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; names something that does not exist</source>
+        <translation>„%1“ nennt etwas, das es nicht gibt</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; cannot be stored: %2</source>
+        <translation>„%1“ lässt sich nicht speichern: %2</translation>
+    </message>
+    <message>
+        <source>%1: the id stands twice; nothing was imported</source>
+        <translation>%1: die Kennung steht doppelt; nichts wurde importiert</translation>
+    </message>
+    <message>
+        <source>%1: names something that does not exist; nothing was imported</source>
+        <translation>%1: nennt etwas, das es nicht gibt; nichts wurde importiert</translation>
+    </message>
+    <message>
+        <source>%1: cannot be stored (%2); nothing was imported</source>
+        <translation>%1: lässt sich nicht speichern (%2); nichts wurde importiert</translation>
+    </message>
+    <message>
+        <source>%1: larger than %2 bytes</source>
+        <translation>%1: größer als %2 Byte</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; has been corrected already; nothing was recorded</source>
+        <translation>„%1“ wurde schon korrigiert; nichts wurde erfasst</translation>
+    </message>
+    <message>
+        <source>the record &apos;%1&apos; ends before it starts; nothing was recorded</source>
+        <translation>der Eintrag „%1“ endet, bevor er beginnt; nichts wurde erfasst</translation>
+    </message>
+    <message>
+        <source>the record &apos;%1&apos; names lane %2; there are %3. Nothing was recorded</source>
+        <translation>der Eintrag „%1“ nennt Bahn %2; vorhanden sind %3. Nichts wurde erfasst</translation>
+    </message>
+    <message>
+        <source>the record &apos;%1&apos; names something that does not exist; nothing was recorded</source>
+        <translation>der Eintrag „%1“ nennt etwas, das es nicht gibt; nichts wurde erfasst</translation>
+    </message>
+    <message>
+        <source>the record &apos;%1&apos; cannot be stored: %2</source>
+        <translation>der Eintrag „%1“ lässt sich nicht speichern: %2</translation>
+    </message>
+    <message>
+        <source>%1: a backup can only take the place of a file</source>
+        <translation>%1: eine Sicherung kann nur eine Datei ersetzen</translation>
+    </message>
+    <message>
+        <source>%1: the copy is not equal to the centre and was not kept</source>
+        <translation>%1: die Kopie gleicht dem Center nicht und wurde nicht behalten</translation>
+    </message>
+    <message>
+        <source>more than one centre in one database: &apos;%1&apos;</source>
+        <translation>mehr als ein Center in einer Datenbank: „%1“</translation>
+    </message>
+    <message>
+        <source>lanes without their run: &apos;%1&apos;</source>
+        <translation>Bahnen ohne ihren Lauf: „%1“</translation>
+    </message>
+    <message>
+        <source>an operation without its record: &apos;%1&apos;</source>
+        <translation>ein Vorgang ohne seinen Eintrag: „%1“</translation>
+    </message>
+    <message>
+        <source>a record without its operation: &apos;%1&apos;</source>
+        <translation>ein Eintrag ohne seinen Vorgang: „%1“</translation>
+    </message>
+    <message>
+        <source>a row of %1 names a row of %2 that does not exist</source>
+        <translation>ein Datensatz von %1 nennt einen Datensatz von %2, den es nicht gibt</translation>
+    </message>
+    <message>
+        <source>the record &apos;%1&apos; names lane %2, which does not exist</source>
+        <translation>der Eintrag „%1“ nennt Bahn %2, die es nicht gibt</translation>
+    </message>
+    <message>
+        <source>%1 asks for the pattern &apos;%2&apos;, which does not exist</source>
+        <translation>%1 verlangt das Ölmuster „%2“, das es nicht gibt</translation>
+    </message>
+    <message>
+        <source>a version from the future: &apos;%1&apos;</source>
+        <translation>eine Version aus der Zukunft: „%1“</translation>
+    </message>
+    <message>
+        <source>a password does not belong in the address of a centre; use libpq&apos;s password file</source>
+        <translation>ein Passwort gehört nicht in die Adresse eines Centers; bitte die Passwortdatei von libpq verwenden</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is neither a file nor postgresql://user@host/database</source>
+        <translation>„%1“ ist weder eine Datei noch postgresql://user@host/database</translation>
+    </message>
+    <message>
+        <source>%1: there is no such centre</source>
+        <translation>%1: dieses Center gibt es nicht</translation>
+    </message>
+    <message>
+        <source>%1: the file is damaged; nothing was changed. Restore a backup</source>
+        <translation>%1: die Datei ist beschädigt; nichts wurde geändert. Bitte eine Sicherung wiederherstellen</translation>
+    </message>
+    <message>
+        <source>%1: this is not a centre; nothing was changed</source>
+        <translation>%1: das ist kein Center; nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>%1: another program is writing; nothing was changed, try again</source>
+        <translation>%1: ein anderes Programm schreibt gerade; nichts wurde geändert, bitte noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>%1: cannot be reached</source>
+        <translation>%1: nicht erreichbar</translation>
+    </message>
+    <message>
+        <source>%1: made by a newer version of this program; not modified</source>
+        <translation>%1: stammt von einer neueren Version dieses Programms; nicht verändert</translation>
+    </message>
+    <message>
+        <source>%1: exists already; nothing was changed</source>
+        <translation>%1: gibt es schon; nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>%1: the disk is full; nothing was changed</source>
+        <translation>%1: der Datenträger ist voll; nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>%1: the driver for this kind of database is not installed</source>
+        <translation>%1: der Treiber für diese Art von Datenbank ist nicht installiert</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; was changed meanwhile by %2, %3; nothing was overwritten</source>
+        <translation>„%1“ wurde inzwischen von %2 geändert, %3; nichts wurde überschrieben</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; was done already</source>
+        <translation>„%1“ wurde schon erledigt</translation>
+    </message>
+    <message>
+        <source>%1 can only be read; nothing was changed</source>
+        <translation>%1 kann nur gelesen werden; nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>the id &apos;%1&apos; already stands for another record; nothing was recorded</source>
+        <translation>die Kennung „%1“ steht schon für einen anderen Eintrag; nichts wurde erfasst</translation>
+    </message>
+    <message>
+        <source>%1: records of the kind &apos;%2&apos; are not kept yet; nothing was recorded</source>
+        <translation>%1: Einträge der Art „%2“ werden noch nicht geführt; nichts wurde erfasst</translation>
+    </message>
+    <message>
+        <source>%1: cannot be read as JSON (at byte %2)</source>
+        <translation>%1: nicht als JSON lesbar (bei Byte %2)</translation>
+    </message>
+    <message>
+        <source>%1: missing</source>
+        <translation>%1: fehlt</translation>
+    </message>
+    <message>
+        <source>%1: unknown key</source>
+        <translation>%1: unbekannter Schlüssel</translation>
+    </message>
+    <message>
+        <source>%1: this value cannot be used</source>
+        <translation>%1: dieser Wert ist nicht verwendbar</translation>
+    </message>
+    <message>
+        <source>%1: made by a newer version of this program; nothing was changed</source>
+        <translation>%1: stammt von einer neueren Version dieses Programms; nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>%1 works lane %2 at %3 while it is played on</source>
+        <translation>%1 bearbeitet Bahn %2 (%3), während sie bespielt wird</translation>
+    </message>
+    <message>
+        <source>%1 works lane %2 at %3 while its pair partner is played on</source>
+        <translation>%1 bearbeitet Bahn %2 (%3), während die andere Bahn des Paares bespielt wird</translation>
+    </message>
+    <message>
+        <source>%1 works lane %2 at %3 together with another machine</source>
+        <translation>%1 bearbeitet Bahn %2 (%3) zugleich mit einer anderen Ölmaschine</translation>
+    </message>
+    <message>
+        <source>%1 is to be in two places at once (%2, %3)</source>
+        <translation>%1 soll an zwei Orten zugleich sein (%2, %3)</translation>
+    </message>
+    <message>
+        <source>%1 has less time for lane %2 at %3 than it needs</source>
+        <translation>%1 hat für Bahn %2 (%3) weniger Zeit als nötig</translation>
+    </message>
+    <message>
+        <source>%1 is to start at %2, which has passed</source>
+        <translation>%1 soll zu einer Zeit beginnen, die vorbei ist (%2)</translation>
+    </message>
+    <message>
+        <source>nobody is there to run %1 at %2</source>
+        <translation>niemand ist da, um %1 zu fahren (%2)</translation>
+    </message>
+    <message>
+        <source>%1 is to run at %2, during a closure without staff</source>
+        <translation>%1 soll während einer Schließung ohne Personal laufen (%2)</translation>
+    </message>
+    <message>
+        <source>%1 may not work lane %2 (%3)</source>
+        <translation>%1 darf Bahn %2 nicht bearbeiten (%3)</translation>
+    </message>
+    <message>
+        <source>%1 may not lay the pattern &apos;%2&apos; (%3)</source>
+        <translation>%1 darf das Ölmuster „%2“ nicht auftragen (%3)</translation>
+    </message>
+    <message>
+        <source>%1 may not do this treatment (%2)</source>
+        <translation>%1 darf diese Behandlung nicht ausführen (%2)</translation>
+    </message>
+    <message>
+        <source>%1 works lane %2 at %3 while it is out of service</source>
+        <translation>%1 bearbeitet Bahn %2 (%3), während sie außer Betrieb ist</translation>
+    </message>
+    <message>
+        <source>%1 is out of service at %2</source>
+        <translation>%1 ist außer Betrieb (%2)</translation>
+    </message>
+    <message>
+        <source>%1 would run out of conditioner in the job of %2</source>
+        <translation>%1 ginge im Auftrag (%2) das Bahnöl aus</translation>
+    </message>
+    <message>
+        <source>%1 would run out of cleaner in the job of %2</source>
+        <translation>%1 ginge im Auftrag (%2) der Reiniger aus</translation>
+    </message>
+    <message>
+        <source>the waste tank of %1 would overflow in the job of %2</source>
+        <translation>der Schmutztank von %1 liefe im Auftrag (%2) über</translation>
+    </message>
+    <message>
+        <source>the pack of %1 would not last for the job of %2</source>
+        <translation>der Akku von %1 reicht nicht für den Auftrag (%2)</translation>
+    </message>
+    <message>
+        <source>%1 would pass a service duty in the job of %2</source>
+        <translation>%1 überginge im Auftrag (%2) eine fällige Wartung</translation>
+    </message>
+    <message>
+        <source>%1 would condition lane %2 at %3 over another pattern</source>
+        <translation>%1 würde Bahn %2 (%3) über ein anderes Ölmuster ölen</translation>
+    </message>
+    <message>
+        <source>the job of %2 names the machine or pattern &apos;%1&apos;, which does not exist</source>
+        <translation>der Auftrag (%2) nennt die Ölmaschine oder das Ölmuster „%1“; das gibt es nicht</translation>
+    </message>
+    <message>
+        <source>%1 mL</source>
+        <translation>%1 ml</translation>
+    </message>
+    <message>
+        <source>%1 L</source>
+        <translation>%1 l</translation>
+    </message>
+    <message>
+        <source>%1 fl oz</source>
+        <translation>%1 fl oz</translation>
+    </message>
+    <message>
+        <source>%1 gal</source>
+        <translation>%1 gal</translation>
+    </message>
+    <message>
+        <source>%1 %2, %3</source>
+        <translation>%1 %2, %3</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translation>%1 s</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min</source>
+        <translation>%1 h %2 min</translation>
+    </message>
+    <message>
+        <source>%1 m</source>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>%1 ft</source>
+        <translation>%1 ft</translation>
+    </message>
+    <message>
+        <source>%1 V</source>
+        <translation>%1 V</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation>%1 und %2</translation>
+    </message>
+    <message>
+        <source>on day %1</source>
+        <translation>am %1.</translation>
+    </message>
+    <message>
+        <source>on the first %1</source>
+        <translation>am ersten %1</translation>
+    </message>
+    <message>
+        <source>on the second %1</source>
+        <translation>am zweiten %1</translation>
+    </message>
+    <message>
+        <source>on the third %1</source>
+        <translation>am dritten %1</translation>
+    </message>
+    <message>
+        <source>on the fourth %1</source>
+        <translation>am vierten %1</translation>
+    </message>
+    <message>
+        <source>on the last %1</source>
+        <translation>am letzten %1</translation>
+    </message>
+    <message>
+        <source>Every day</source>
+        <translation>Täglich</translation>
+    </message>
+    <message>
+        <source>Every %1 days</source>
+        <translation>Alle %1 Tage</translation>
+    </message>
+    <message>
+        <source>Every %1</source>
+        <translation>Jeden %1</translation>
+    </message>
+    <message>
+        <source>Every %1 weeks on %2</source>
+        <translation>Alle %1 Wochen am %2</translation>
+    </message>
+    <message>
+        <source>Every month %1</source>
+        <translation>Jeden Monat %1</translation>
+    </message>
+    <message>
+        <source>Every %1 months %2</source>
+        <translation>Alle %1 Monate %2</translation>
+    </message>
+    <message>
+        <source>Every year on %1</source>
+        <translation>Jedes Jahr am %1</translation>
+    </message>
+    <message>
+        <source> until %1</source>
+        <translation> bis %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>, %n times in all</source>
+        <translation>
+            <numerusform>, insgesamt %n-mal</numerusform>
+            <numerusform>, insgesamt %n-mal</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>, not on %1</source>
+        <translation>, nicht am %1</translation>
+    </message>
+    <message>
+        <source>, %1 moved to %2 %3</source>
+        <translation>, %1 verschoben auf %2 %3</translation>
+    </message>
+    <message>
+        <source>; no more dates</source>
+        <translation>; keine weiteren Termine</translation>
+    </message>
+    <message>
+        <source>; next: %1</source>
+        <translation>; nächste: %1</translation>
+    </message>
+    <message>
+        <source>; first: %1</source>
+        <translation>; erste: %1</translation>
+    </message>
+    <message>
+        <source>Cancelled</source>
+        <translation>Abgesagt</translation>
+    </message>
+    <message>
+        <source>Once, on %1</source>
+        <translation>Einmalig, am %1</translation>
+    </message>
+    <message>
+        <source>On single dates</source>
+        <translation>An einzelnen Terminen</translation>
+    </message>
+    <message>
+        <source>By the rule %1</source>
+        <translation>Nach der Regel %1</translation>
+    </message>
+    <message>
+        <source>start by %1, ready at %2</source>
+        <translation>Beginn bis %1, fertig um %2</translation>
+    </message>
+    <message>
+        <source>Order of work</source>
+        <translation>Arbeitsfolge</translation>
+    </message>
+    <message>
+        <source>Hand-over to the next shift:</source>
+        <translation>Übergabe an die nächste Schicht:</translation>
+    </message>
+    <message>
+        <source>Plan version %1</source>
+        <translation>Planstand %1</translation>
+    </message>
+    <message>
+        <source>Not confirmed yet</source>
+        <translation>Noch nicht bestätigt</translation>
+    </message>
+    <message>
+        <source>lanes %1, from lane %2 down</source>
+        <translation>Bahnen %1, von Bahn %2 abwärts</translation>
+    </message>
+    <message>
+        <source>lane %1</source>
+        <translation>Bahn %1</translation>
+    </message>
+    <message>
+        <source>lanes %1</source>
+        <translation>Bahnen %1</translation>
+    </message>
+    <message>
+        <source>conditioner %1</source>
+        <translation>Bahnöl %1</translation>
+    </message>
+    <message>
+        <source>cleaner %1</source>
+        <translation>Reiniger %1</translation>
+    </message>
+    <message>
+        <source>waste %1</source>
+        <translation>Schmutztank %1</translation>
+    </message>
+    <message>
+        <source>LATE by %1</source>
+        <translation>ZU SPÄT um %1</translation>
+    </message>
+    <message>
+        <source>TIGHT: %1 of the reserve used</source>
+        <translation>KNAPP: %1 der Reserve verbraucht</translation>
+    </message>
+    <message>
+        <source>%1 to spare</source>
+        <translation>%1 Spielraum</translation>
+    </message>
+    <message>
+        <source>for %1</source>
+        <translation>für %1</translation>
+    </message>
+    <message>
+        <source>tonight %1</source>
+        <translation>heute %1</translation>
+    </message>
+    <message>
+        <source>Waste</source>
+        <translation>Schmutztank</translation>
+    </message>
+    <message>
+        <source>Lanes a charge</source>
+        <translation>Bahnen je Ladung</translation>
+    </message>
+    <message>
+        <source>full at %1, attach the spare pack below %2</source>
+        <translation>voll ab %1, Ersatzakku anschließen unter %2</translation>
+    </message>
+    <message>
+        <source>UNMET: %1, %2, lanes %3 (%4)</source>
+        <translation>NICHT ERFÜLLT: %1, %2, Bahn %3 (%4)</translation>
+    </message>
+    <message>
+        <source>LATE: %1, %2, lanes %3 (%4)</source>
+        <translation>ZU SPÄT: %1, %2, Bahn %3 (%4)</translation>
+    </message>
+    <message>
+        <source>, %1 missing</source>
+        <translation>, es fehlen %1</translation>
+    </message>
+    <message>
+        <source>would help: %1</source>
+        <translation>würde helfen: %1</translation>
+    </message>
+    <message>
+        <source>might help: %1</source>
+        <translation>könnte helfen: %1</translation>
+    </message>
+    <message>
+        <source>lanes to treat: %1; nothing better exists</source>
+        <translation>zu behandelnde Bahnen: %1; besser geht es nicht</translation>
+    </message>
+    <message>
+        <source>lanes to treat: %1; not proven to be the best</source>
+        <translation>zu behandelnde Bahnen: %1; nicht als bester Plan erwiesen</translation>
+    </message>
+    <message>
+        <source>Batteries: charging gives off explosive gas. Air the room; no smoking, flame or sparks; protect eyes and hands; charger off first.</source>
+        <translation>Akkus: Beim Laden entsteht explosionsfähiges Gas. Raum lüften; nicht rauchen, keine Flammen oder Funken; Augen und Hände schützen; Ladegerät zuerst aus.</translation>
+    </message>
+    <message>
+        <source>Batteries.</source>
+        <translation>Akkus.</translation>
+    </message>
+    <message>
+        <source>Lifting: two people or the ramp; not on a slippery floor.</source>
+        <translation>Heben: zu zweit oder über die Rampe; nicht auf rutschigem Boden.</translation>
+    </message>
+    <message>
+        <source>Lifting.</source>
+        <translation>Heben.</translation>
+    </message>
+    <message>
+        <source>Slippery: keep off conditioned lanes and wet floors; wipe up drips.</source>
+        <translation>Rutschgefahr: geölte Bahnen und nasse Böden nicht betreten; Tropfen aufwischen.</translation>
+    </message>
+    <message>
+        <source>Chemicals.</source>
+        <translation>Chemikalien.</translation>
+    </message>
+    <message>
+        <source>Waste: not down a drain; ask the local wastewater authority.</source>
+        <translation>Abfall: nicht in den Abfluss; die örtliche Abwasserbehörde fragen.</translation>
+    </message>
+    <message>
+        <source>Ready %1, bring it to the lanes</source>
+        <translation>%1 bereit machen, zu den Bahnen bringen</translation>
+    </message>
+    <message>
+        <source>nothing to spare</source>
+        <translation>kein Spielraum</translation>
+    </message>
+    <message>
+        <source>Waste into the marked container; fill up the tanks</source>
+        <translation>Schmutztanks in den gekennzeichneten Behälter leeren; Tanks auffüllen</translation>
+    </message>
+</context>
+</TS>

@@ -1,0 +1,311 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="en_US">
+<context>
+    <name>Consequences</name>
+    <message numerus="yes">
+        <source>%n demand(s) that were missed would be met.</source>
+        <translation>
+            <numerusform>%n demand that was missed would be met.</numerusform>
+            <numerusform>%n demands that were missed would be met.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more lane(s) to treat.</source>
+        <translation>
+            <numerusform>%n more lane to treat.</numerusform>
+            <numerusform>%n more lanes to treat.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s) fewer to treat.</source>
+        <translation>
+            <numerusform>%n lane fewer to treat.</numerusform>
+            <numerusform>%n lanes fewer to treat.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n job(s) move to another time.</source>
+        <translation>
+            <numerusform>%n job moves to another time.</numerusform>
+            <numerusform>%n jobs move to another time.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Headline</name>
+    <message numerus="yes">
+        <source>all %n job(s) are done</source>
+        <translation>
+            <numerusform>the %n job is done</numerusform>
+            <numerusform>all %n jobs are done</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n job(s) left</source>
+        <translation>
+            <numerusform>%n job left</numerusform>
+            <numerusform>%n jobs left</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n event(s) will not get what they ask</source>
+        <translation>
+            <numerusform>%n event will not get what it asks</numerusform>
+            <numerusform>%n events will not get what they ask</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n event(s) will be late</source>
+        <translation>
+            <numerusform>%n event will be late</numerusform>
+            <numerusform>%n events will be late</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>HouseData</name>
+    <message numerus="yes">
+        <source>%n d</source>
+        <comment>age in days, short</comment>
+        <translation>
+            <numerusform>%n d</numerusform>
+            <numerusform>%n d</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n h</source>
+        <comment>age in hours, short</comment>
+        <translation>
+            <numerusform>%n h</numerusform>
+            <numerusform>%n h</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Readiness</name>
+    <message numerus="yes">
+        <source>%n lane(s)</source>
+        <translation>
+            <numerusform>%n lane</numerusform>
+            <numerusform>%n lanes</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>WhyText</name>
+    <message numerus="yes">
+        <source>%n lane(s)</source>
+        <translation>
+            <numerusform>%n lane</numerusform>
+            <numerusform>%n lanes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s) left</source>
+        <translation>
+            <numerusform>%n lane left</numerusform>
+            <numerusform>%n lanes left</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>laneward::CalendarPage</name>
+    <message numerus="yes">
+        <source>%n event(s)</source>
+        <translation>
+            <numerusform>%n event</numerusform>
+            <numerusform>%n events</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>they ask for %n job(s)</source>
+        <translation>
+            <numerusform>they ask for %n job</numerusform>
+            <numerusform>they ask for %n jobs</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n event(s) in conflict</source>
+        <translation>
+            <numerusform>%n event in conflict</numerusform>
+            <numerusform>%n events in conflict</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n demand(s) that no job can meet</source>
+        <translation>
+            <numerusform>%n demand that no job can meet</numerusform>
+            <numerusform>%n demands that no job can meet</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>laneward::CopySeasonPanel</name>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>and %n more</numerusform>
+            <numerusform>and %n more</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Copy &amp;%n series</source>
+        <translation>
+            <numerusform>Copy &amp;%n series</numerusform>
+            <numerusform>Copy &amp;%n series</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Copy %n series to a new season</source>
+        <translation>
+            <numerusform>Copy %n series to a new season</numerusform>
+            <numerusform>Copy %n series to a new season</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>laneward::ImportPanel</name>
+    <message numerus="yes">
+        <source>%n series of events can come in.</source>
+        <translation>
+            <numerusform>%n series of events can come in.</numerusform>
+            <numerusform>%n series of events can come in.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more note(s)</source>
+        <translation>
+            <numerusform>and %n more note</numerusform>
+            <numerusform>and %n more notes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Import %n series of events</source>
+        <translation>
+            <numerusform>Import %n series of events</numerusform>
+            <numerusform>Import %n series of events</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>laneward::JobDetails</name>
+    <message numerus="yes">
+        <source>%n lane(s) of the pack&apos;s charge</source>
+        <translation>
+            <numerusform>%n lane of the pack&apos;s charge</numerusform>
+            <numerusform>%n lanes of the pack&apos;s charge</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>laneward::LanesPage</name>
+    <message numerus="yes">
+        <source>%n job(s) to run</source>
+        <translation>
+            <numerusform>%n job to run</numerusform>
+            <numerusform>%n jobs to run</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n demand(s) that no job can meet</source>
+        <translation>
+            <numerusform>%n demand that no job can meet</numerusform>
+            <numerusform>%n demands that no job can meet</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>laneward::MonthView</name>
+    <message numerus="yes">
+        <source>+%n more</source>
+        <translation>
+            <numerusform>+%n more</numerusform>
+            <numerusform>+%n more</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n more event(s)</source>
+        <translation>
+            <numerusform>%1: %n more event</numerusform>
+            <numerusform>%1: %n more events</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n event(s)</source>
+        <translation>
+            <numerusform>%n event</numerusform>
+            <numerusform>%n events</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n job(s)</source>
+        <translation>
+            <numerusform>%n job</numerusform>
+            <numerusform>%n jobs</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>laneward::RecurrenceEdit</name>
+    <message numerus="yes">
+        <source>month(s)</source>
+        <translation>
+            <numerusform>month</numerusform>
+            <numerusform>months</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>day(s)</source>
+        <translation>
+            <numerusform>day</numerusform>
+            <numerusform>days</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>week(s)</source>
+        <translation>
+            <numerusform>week</numerusform>
+            <numerusform>weeks</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>year(s)</source>
+        <translation>
+            <numerusform>year</numerusform>
+            <numerusform>years</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>wording</name>
+    <message numerus="yes">
+        <source>a further machine (%n in all)</source>
+        <translation>
+            <numerusform>a further machine (%n in all)</numerusform>
+            <numerusform>a further machine (%n in all)</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>a further person in the shift &apos;%1&apos; (%n in all)</source>
+        <translation>
+            <numerusform>a further person in the shift &apos;%1&apos; (%n in all)</numerusform>
+            <numerusform>a further person in the shift &apos;%1&apos; (%n in all)</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>give %1 fewer lanes: %n could be made ready</source>
+        <translation>
+            <numerusform>give %1 fewer lanes: %n could be made ready</numerusform>
+            <numerusform>give %1 fewer lanes: %n could be made ready</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>, %n times in all</source>
+        <translation>
+            <numerusform>, %n time in all</numerusform>
+            <numerusform>, %n times in all</numerusform>
+        </translation>
+    </message>
+</context>
+</TS>
