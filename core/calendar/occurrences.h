@@ -12,8 +12,8 @@ struct Occurrence {
     QString title;
     EventKind kind = EventKind::Other;
     Span booked;      ///< start (includes warm-up) to the booked end
-    Instant cleared;  ///< booked end plus the clearing time: lanes are free from here
-    LaneSet lanes;
+    Instant cleared;  ///< booked end plus the clearing time (none after a closure): lanes are free from here
+    LaneSet lanes;    ///< lanes of the centre only; a closure that names none has them all
     std::vector<SurfaceDemand> demands;
     Seconds settle;
     bool firstPairTwice = false;

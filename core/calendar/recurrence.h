@@ -1,6 +1,7 @@
-// Recurrence rules, expanded by libical in floating wall time. Sub-daily frequencies are refused before expansion.
+// Recurrence rules of RFC 5545: read by libical, expanded in floating wall time by expander.h (which says why not by libical).
+// Frequencies below a day are refused.
 //
-//     Result<Rule> rule = parseRule("FREQ=WEEKLY;BYDAY=TH;COUNT=30", "Europe/Berlin");
+//     Result<Rule> rule = parseRule("FREQ=WEEKLY;BYDAY=TH;COUNT=30", zone);
 //     Dates d = datesOf(*rule, start, {QDate(2026, 9, 1), QDate(2026, 12, 31)});
 #pragma once
 
@@ -35,7 +36,7 @@ struct Dates {
 };
 
 /// The instances of the rule alone that start on a date of `range`. DTSTART counts as the first instance of COUNT and is
-/// an instance even if it does not match, as libical and most calendars do.
+/// an instance even if it does not match and even after UNTIL, as RFC 5545, section 3.8.5.3, leaves open.
 Dates datesOf(const Rule& rule, const LocalTime& start, const DateRange& range);
 
 /// All starts of a series: the rule, RDATE, without EXDATE. Overrides are not applied.

@@ -1,8 +1,7 @@
-// Whole plans against a second checker, written from the planning rules alone: plain loops over intervals, no function of the
-// planning room but plan(), violationsOf() and the value types. Source of the rules: the product's own definition of a valid
-// plan.
-#include "core/calendar/occurrences.h"
+// Whole plans against a second checker that shares no code with planning (tests/support/plan_checker.h). Source of the rules: the
+// product's own definition of a valid plan.
 #include "core/planning/plan.h"
+#include "tests/support/plan_checker.h"
 #include "tests/support/random_centre.h"
 
 #include <QTest>

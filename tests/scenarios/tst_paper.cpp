@@ -146,6 +146,7 @@ void PaperTest::hostileNamesAreText() {
     for (const QString& name : names) {
         Plan plan = handPlan();
         plan.jobs[0].neededBy[0].title = name;
+        plan.occupancy.occurrences[0].title = name;
         const QString path = written(jobSheet(handSeason(), plan, QDate(2026, 11, 12), handAt(15, 0)), speech());
         QVERIFY2(paintedText(path).simplified().contains(name.simplified()), qPrintable(paintedText(path)));
         QCOMPARE(output("pdfimages", {"-list", path}).count('\n'), 2);  // the two lines of its head

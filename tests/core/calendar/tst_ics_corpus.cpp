@@ -24,6 +24,38 @@ QByteArray soundCalendar(int events) {
     return writeIcs(series, {1'700'000'000});
 }
 
+/// What may stand where a number, a time, a rule or a text is expected.
+const QByteArrayList values{"",
+                            "\\",
+                            "\\n\\,\\;",
+                            "-1",
+                            "0",
+                            "99999999999999999999",
+                            "00000000T000000Z",
+                            "99991231T235959Z",
+                            "20260229T000000",
+                            "20260101T000060Z",
+                            "P0D",
+                            "-P1W",
+                            "PT",
+                            "P1Y",
+                            "PT999999999H999999999M999999999S",
+                            "FREQ=DAILY;UNTIL=20380119T031408Z",
+                            "FREQ=SECONDLY",
+                            "FREQ=YEARLY;BYMONTH=2;BYMONTHDAY=30",
+                            "FREQ=YEARLY;BYWEEKNO=7;BYHOUR=1,8,9",
+                            "LANES 1-999999999",
+                            "LANES 12-1",
+                            "LANE 7,LANE 7",
+                            "\xe2\x80\xae"
+                            "drow",
+                            "\xc0\x80",
+                            "\xed\xa0\x80",
+                            "<img src=x>",
+                            QByteArray(100'000, 'x'),
+                            QByteArray("1,").repeated(5'000),
+                            QByteArray("20260101T000000Z,").repeated(3'000) + "20260101T000000Z"};
+
 struct Tally {
     int read = 0;
     int refused = 0;
@@ -113,36 +145,6 @@ void tst_ics_corpus::linesMixed() {
 
 void tst_ics_corpus::valuesReplaced() {
     const QByteArrayList sound = soundCalendar(4).split('\n');
-    const QByteArrayList values{"",
-                                "\\",
-                                "\\n\\,\\;",
-                                "-1",
-                                "0",
-                                "99999999999999999999",
-                                "00000000T000000Z",
-                                "99991231T235959Z",
-                                "20260229T000000",
-                                "20260101T000060Z",
-                                "P0D",
-                                "-P1W",
-                                "PT",
-                                "P1Y",
-                                "PT999999999H999999999M999999999S",
-                                "FREQ=DAILY;UNTIL=20380119T031408Z",
-                                "FREQ=SECONDLY",
-                                "FREQ=YEARLY;BYMONTH=2;BYMONTHDAY=30",
-                                "FREQ=YEARLY;BYWEEKNO=7;BYHOUR=1,8,9",
-                                "LANES 1-999999999",
-                                "LANES 12-1",
-                                "LANE 7,LANE 7",
-                                "\xe2\x80\xae"
-                                "drow",
-                                "\xc0\x80",
-                                "\xed\xa0\x80",
-                                "<img src=x>",
-                                QByteArray(100'000, 'x'),
-                                QByteArray("1,").repeated(5'000),
-                                QByteArray("20260101T000000Z,").repeated(3'000) + "20260101T000000Z"};
     Tally tally;
     int files = 0;
     for (qsizetype at = 0; at < sound.size(); at += 2) {

@@ -145,6 +145,18 @@ private Q_SLOTS:
         QVERIFY(plan(s, at(1, 5), {day0.addDays(1), day0.addDays(1)}, 20'000).objective().late_s > 0);
     }
 
+    void oneOfTwoGroupsGoesToTheEveningBefore() {
+        // Each alone is ready in paid time of the morning, together they are not.
+        State s = house(24);
+        s.series = {eventOf("a", 1, {9, 55}, 60, LaneSet::range(1, 12)), eventOf("b", 1, {10, 5}, 60, LaneSet::range(13, 24))};
+        s.series[1].demands[0].pattern = PatternId{"p2"};
+        const Plan p = planDay(s, at(0, 6), 2);
+        QCOMPARE(p.objective().overtime_s, 0);
+        QCOMPARE(p.objective().tight_s, 0);
+        QVERIFY(p.days[0].objective.treatments >= 12);
+        QVERIFY(violationsOf(s, p).empty());
+    }
+
     void tightRatherThanOvertime() {
         State s = house(2);
         s.series = {eventOf("a", 0, {9, 30}, 60, {1, 2})};
