@@ -25,7 +25,9 @@ private:
 
 Centre house(QDate today);
 std::vector<Pattern> patterns();
-/// Series around `today`, without conflicts.
+/// What returns every week or day: leagues of a last and a present season, and what goes on all the year round.
+std::vector<Series> diary(QDate today);
+/// The diary with all that is out of the ordinary; no two events claim a lane at one time.
 std::vector<Series> events(QDate today);
 /// Records of the year before `today`; `season` holds centre, series and patterns.
 HistorySlice yearOfRecords(const SeasonState& season, QDate today);

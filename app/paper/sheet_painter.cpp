@@ -124,7 +124,8 @@ Outcome writeSheetPdf(const QString& path, const JobSheet& sheet, const Speech& 
         pages = paintSheet(writer, sheet, speech);
     }
     QSaveFile file(path);
-    const bool written = pages > 0 && file.open(QIODevice::WriteOnly) && file.write(buffer.data()) == buffer.size() && file.commit();
+    const bool written =
+        pages > 0 && file.open(QIODevice::WriteOnly) && file.write(buffer.data()) == buffer.size() && file.commit();
     if (!written) return fault(ErrorKind::Io, "file.not-written", path, {file.errorString()});
     return Nothing{};
 }

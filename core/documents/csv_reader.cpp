@@ -45,7 +45,8 @@ void Parser::skipLineEnd() {
 
 QString Parser::plainField() {
     const qsizetype begin = m_position;
-    while (!isAtEnd() && !isLineEnd() && m_text[m_position] != m_separator) ++m_position;
+    while (!isAtEnd() && !isLineEnd() && m_text[m_position] != m_separator)
+        ++m_position;
     return m_text.mid(begin, m_position - begin);
 }
 
@@ -75,7 +76,8 @@ Result<QString> Parser::quotedField() {
 }
 
 Result<CsvRecord> Parser::next() {
-    while (isLineEnd()) skipLineEnd();
+    while (isLineEnd())
+        skipLineEnd();
     CsvRecord record{m_line, {}};
     while (!isAtEnd()) {
         Result<QString> field = m_text[m_position] == '"' ? quotedField() : Result<QString>(plainField());
@@ -123,7 +125,8 @@ QChar separatorOf(const QString& text) {
         const bool lineEnd = c == '\n' || c == '\r';
         if (lineEnd && begun) break;
         begun = !lineEnd;
-        for (size_t n = 0; n < known.size(); ++n) counts[n] += c == known[n];
+        for (size_t n = 0; n < known.size(); ++n)
+            counts[n] += c == known[n];
     }
     return known[size_t(std::max_element(counts.begin(), counts.end()) - counts.begin())];
 }

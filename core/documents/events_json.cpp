@@ -37,7 +37,8 @@ QJsonObject eventsJson(const Occupancy& occupancy, const Speech& speech) {
                                        {"lanes", laneList(event.lanes)},
                                        {"demands", demandsJson(event.demands)}});
     }
-    for (const Conflict& conflict : occupancy.conflicts) conflicts.append(conflictJson(conflict, occupancy, speech));
+    for (const Conflict& conflict : occupancy.conflicts)
+        conflicts.append(conflictJson(conflict, occupancy, speech));
     return {{"occurrences", occurrences}, {"conflicts", conflicts}, {"findings", findingsJson(occupancy.findings, speech)}};
 }
 

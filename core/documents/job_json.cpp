@@ -29,7 +29,8 @@ QJsonArray neededByJson(const Job& job, const Speech& speech) {
 
 QJsonArray workingOrder(const Job& job) {
     QJsonArray lanes;
-    for (const LaneTime& lane : job.lanes) lanes.append(lane.lane);
+    for (const LaneTime& lane : job.lanes)
+        lanes.append(lane.lane);
     return lanes;
 }
 
@@ -44,7 +45,8 @@ QJsonObject findingJson(const Finding& finding, const Speech& speech) {
 
 QJsonArray findingsJson(const std::vector<Finding>& findings, const Speech& speech) {
     QJsonArray list;
-    for (const Finding& finding : findings) list.append(findingJson(finding, speech));
+    for (const Finding& finding : findings)
+        list.append(findingJson(finding, speech));
     return list;
 }
 

@@ -64,7 +64,8 @@ void addHandOvers(JobSheet& sheet, const SeasonState& season, Instant now) {
         const bool recent = note.date == sheet.date.addDays(-1) || note.date == sheet.date;
         if (recent && note.at <= now) sheet.handOvers.push_back(note);
     }
-    std::stable_sort(sheet.handOvers.begin(), sheet.handOvers.end(), [](const HandOver& a, const HandOver& b) { return a.at < b.at; });
+    std::stable_sort(sheet.handOvers.begin(), sheet.handOvers.end(),
+                     [](const HandOver& a, const HandOver& b) { return a.at < b.at; });
 }
 
 }  // namespace

@@ -23,7 +23,8 @@ QString key(DemandKind demand) {
 }
 
 QString key(EventKind kind) {
-    static constexpr const char* names[] = {"league", "practice", "school", "tournament", "open-play", "party", "closure", "other"};
+    static constexpr const char* names[] = {"league",    "practice", "school",  "tournament",
+                                            "open-play", "party",    "closure", "other"};
     return pick(names, kind);
 }
 
@@ -33,8 +34,8 @@ QString key(JobState state) {
 }
 
 QString key(StepKind step) {
-    static constexpr const char* names[] = {"leave-bay", "refill", "empty-waste",      "swap-pack", "charge",
-                                            "duty",      "first-pair-twice", "treat", "return-to-bay"};
+    static constexpr const char* names[] = {"leave-bay", "refill",           "empty-waste", "swap-pack",    "charge",
+                                            "duty",      "first-pair-twice", "treat",       "return-to-bay"};
     return pick(names, step);
 }
 
@@ -53,7 +54,8 @@ QString isoTime(Instant t, const Zone& zone) {
 
 QJsonArray laneList(const LaneSet& lanes) {
     QJsonArray list;
-    for (int lane : lanes.lanes()) list.append(lane);
+    for (int lane : lanes.lanes())
+        list.append(lane);
     return list;
 }
 

@@ -6,10 +6,14 @@ namespace laneward {
 namespace {
 
 QJsonObject objectiveJson(const Objective& o) {
-    return {{"unmet", qint64(o.unmet)},           {"late_s", qint64(o.late_s)},
-            {"treatments", qint64(o.treatments)}, {"overtime_s", qint64(o.overtime_s)},
-            {"tight_s", qint64(o.tight_s)},       {"outings", qint64(o.outings)},
-            {"changes", qint64(o.changes)},       {"lanes_crossed", qint64(o.lanes_crossed)},
+    return {{"unmet", qint64(o.unmet)},
+            {"late_s", qint64(o.late_s)},
+            {"treatments", qint64(o.treatments)},
+            {"overtime_s", qint64(o.overtime_s)},
+            {"tight_s", qint64(o.tight_s)},
+            {"outings", qint64(o.outings)},
+            {"changes", qint64(o.changes)},
+            {"lanes_crossed", qint64(o.lanes_crossed)},
             {"freshness_s", qint64(o.freshness_s)}};
 }
 
@@ -18,8 +22,8 @@ QJsonValue gapJson(const DayPlan& day) {
     if (day.proven) return {};
     const QJsonObject value = objectiveJson(day.objective);
     const QJsonObject bound = objectiveJson(day.bound);
-    for (const char* component : {"unmet", "late_s", "treatments", "overtime_s", "tight_s", "outings", "changes", "lanes_crossed",
-                                  "freshness_s"}) {
+    for (const char* component :
+         {"unmet", "late_s", "treatments", "overtime_s", "tight_s", "outings", "changes", "lanes_crossed", "freshness_s"}) {
         const qint64 above = value[QLatin1String(component)].toInteger() - bound[QLatin1String(component)].toInteger();
         if (above != 0) return QJsonObject{{"component", component}, {"above_bound", above}};
     }
@@ -30,7 +34,8 @@ QJsonObject dayJson(const DayPlan& day, const Speech& speech) {
     QJsonArray outings;
     for (const Outing& outing : day.outings) {
         QJsonArray jobs;
-        for (const JobId& job : outing.jobs) jobs.append(job.value);
+        for (const JobId& job : outing.jobs)
+            jobs.append(job.value);
         outings.append(QJsonObject{{"machine", outing.machine.value},
                                    {"outing", outing.number},
                                    {"start", isoTime(outing.time.begin, speech.zone)},
@@ -49,11 +54,14 @@ QJsonObject dayJson(const DayPlan& day, const Speech& speech) {
 
 QJsonObject planJson(const Plan& plan, const Speech& speech) {
     QJsonArray jobs;
-    for (const Job& job : plan.jobs) jobs.append(jobJson(job, speech));
+    for (const Job& job : plan.jobs)
+        jobs.append(jobJson(job, speech));
     QJsonArray unmet;
-    for (const Shortfall& shortfall : plan.unmet) unmet.append(shortfallJson(shortfall, speech));
+    for (const Shortfall& shortfall : plan.unmet)
+        unmet.append(shortfallJson(shortfall, speech));
     QJsonArray days;
-    for (const DayPlan& day : plan.days) days.append(dayJson(day, speech));
+    for (const DayPlan& day : plan.days)
+        days.append(dayJson(day, speech));
     return {{"from", plan.range.first.toString(Qt::ISODate)},
             {"until", plan.range.last.toString(Qt::ISODate)},
             {"now", isoTime(plan.now, speech.zone)},

@@ -22,7 +22,8 @@ QString number(double value, int decimals, const Speech& speech) {
     QString text = speech.locale.toString(value, 'f', decimals);
     const QString point = speech.locale.decimalPoint();
     if (!text.contains(point)) return text;
-    while (text.endsWith(speech.locale.zeroDigit())) text.chop(speech.locale.zeroDigit().size());
+    while (text.endsWith(speech.locale.zeroDigit()))
+        text.chop(speech.locale.zeroDigit().size());
     if (text.endsWith(point)) text.chop(point.size());
     return text;
 }

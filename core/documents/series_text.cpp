@@ -24,7 +24,8 @@ QMap<QString, QString> partsOf(const QString& rule) {
 }
 
 QString dateText(QDate date, const Speech& speech) {
-    return speech.locale.language() == QLocale::C ? date.toString(Qt::ISODate) : speech.locale.toString(date, QLocale::ShortFormat);
+    return speech.locale.language() == QLocale::C ? date.toString(Qt::ISODate)
+                                                  : speech.locale.toString(date, QLocale::ShortFormat);
 }
 
 int weekdayOf(const QString& code) {
@@ -112,13 +113,15 @@ QString limitText(const QMap<QString, QString>& parts, const Speech& speech) {
 
 QString exceptionsText(const Series& series, const Speech& speech) {
     std::vector<QDate> without;
-    for (const LocalTime& excluded : series.excludedDates) without.push_back(excluded.date);
+    for (const LocalTime& excluded : series.excludedDates)
+        without.push_back(excluded.date);
     for (const Override& one : series.overrides) {
         if (one.cancelled) without.push_back(one.original.date);
     }
     std::sort(without.begin(), without.end());
     QStringList dates;
-    for (const QDate& date : without) dates += dateText(date, speech);
+    for (const QDate& date : without)
+        dates += dateText(date, speech);
     QString text = dates.isEmpty() ? QString() : say(QT_TRANSLATE_NOOP("wording", ", not on %1")).arg(joined(dates));
     for (const Override& one : series.overrides) {
         if (one.cancelled || !one.start) continue;

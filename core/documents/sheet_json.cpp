@@ -9,15 +9,24 @@ namespace {
 
 QString kindKey(SheetStep::Kind kind) {
     switch (kind) {
-        case SheetStep::Kind::Prepare: return "prepare";
-        case SheetStep::Kind::Job: return "job";
-        case SheetStep::Kind::Refill: return "refill";
-        case SheetStep::Kind::EmptyWaste: return "empty-waste";
-        case SheetStep::Kind::SwapPack: return "swap-pack";
-        case SheetStep::Kind::Charge: return "charge";
-        case SheetStep::Kind::Duty: return "duty";
-        case SheetStep::Kind::Return: return "return";
-        case SheetStep::Kind::CloseDown: return "close-down";
+        case SheetStep::Kind::Prepare:
+            return "prepare";
+        case SheetStep::Kind::Job:
+            return "job";
+        case SheetStep::Kind::Refill:
+            return "refill";
+        case SheetStep::Kind::EmptyWaste:
+            return "empty-waste";
+        case SheetStep::Kind::SwapPack:
+            return "swap-pack";
+        case SheetStep::Kind::Charge:
+            return "charge";
+        case SheetStep::Kind::Duty:
+            return "duty";
+        case SheetStep::Kind::Return:
+            return "return";
+        case SheetStep::Kind::CloseDown:
+            return "close-down";
     }
     return {};
 }
@@ -32,7 +41,8 @@ QJsonObject cautionJson(const Finding& caution, const Speech& speech) {
 
 QJsonArray cautionsJson(const std::vector<Finding>& cautions, const Speech& speech) {
     QJsonArray list;
-    for (const Finding& caution : cautions) list.append(cautionJson(caution, speech));
+    for (const Finding& caution : cautions)
+        list.append(cautionJson(caution, speech));
     return list;
 }
 
@@ -64,7 +74,8 @@ QJsonObject stepJson(const JobSheet& sheet, const SheetStep& step, const Speech&
     if (!step.machine.isEmpty()) object["machine"] = step.machine.value;
     if (step.kind != SheetStep::Kind::Job) object["text"] = stepText(sheet, step, speech);
     QJsonArray blanks;
-    for (const QByteArray& blank : step.blanks) blanks.append(QString::fromUtf8(blank).remove("blank."));
+    for (const QByteArray& blank : step.blanks)
+        blanks.append(QString::fromUtf8(blank).remove("blank."));
     object["blanks"] = blanks;
     return object;
 }
@@ -84,15 +95,18 @@ QJsonArray eventsJson(const JobSheet& sheet, const Speech& speech) {
 
 QJsonObject sheetJson(const JobSheet& sheet, const Speech& speech) {
     QJsonArray readiness, jobs, steps, shortfalls, notes;
-    for (const SheetReadiness& machine : sheet.readiness) readiness.append(readinessJson(machine, speech));
+    for (const SheetReadiness& machine : sheet.readiness)
+        readiness.append(readinessJson(machine, speech));
     for (size_t n = 0; n < sheet.jobs.size(); ++n) {
         QJsonObject job = jobJson(sheet.jobs[n], speech);
         job["pattern_name"] = sheet.patternNames[n];
         job["machine_name"] = sheet.machineNames[n];
         jobs.append(job);
     }
-    for (const SheetStep& step : sheet.steps) steps.append(stepJson(sheet, step, speech));
-    for (const Shortfall& shortfall : sheet.shortfalls) shortfalls.append(shortfallJson(shortfall, speech));
+    for (const SheetStep& step : sheet.steps)
+        steps.append(stepJson(sheet, step, speech));
+    for (const Shortfall& shortfall : sheet.shortfalls)
+        shortfalls.append(shortfallJson(shortfall, speech));
     for (const HandOver& note : sheet.handOvers) {
         notes.append(QJsonObject{{"at", isoTime(note.at, speech.zone)}, {"person", note.person.value}, {"text", note.text}});
     }

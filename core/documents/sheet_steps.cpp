@@ -15,7 +15,8 @@ SheetStep step(Kind kind, const QByteArray& rule, const Rules& cautions, const R
     made.kind = kind;
     made.rule = rule;
     made.blanks = blanks;
-    for (const QByteArray& caution : cautions) made.cautions.push_back({Severity::Warning, "caution." + caution, {}, {}});
+    for (const QByteArray& caution : cautions)
+        made.cautions.push_back({Severity::Warning, "caution." + caution, {}, {}});
     return made;
 }
 
@@ -32,15 +33,23 @@ std::vector<SheetStep> closing() {
 
 SheetStep between(StepKind kind) {
     switch (kind) {
-        case StepKind::LeaveBay: return step(Kind::Prepare, "sheet.leave-bay", {"lifting", "moving-parts"});
-        case StepKind::Refill: return step(Kind::Refill, "sheet.refill", {"chemicals"});
-        case StepKind::EmptyWaste: return step(Kind::EmptyWaste, "sheet.empty-waste", {"waste", "chemicals"});
-        case StepKind::SwapPack: return step(Kind::SwapPack, "sheet.swap-pack", {"battery", "lifting"});
-        case StepKind::Charge: return step(Kind::Charge, "sheet.charge", {"battery"});
-        case StepKind::Duty: return step(Kind::Duty, "sheet.duty", {"moving-parts"});
-        case StepKind::ReturnToBay: return step(Kind::Return, "sheet.return", {});
+        case StepKind::LeaveBay:
+            return step(Kind::Prepare, "sheet.leave-bay", {"lifting", "moving-parts"});
+        case StepKind::Refill:
+            return step(Kind::Refill, "sheet.refill", {"chemicals"});
+        case StepKind::EmptyWaste:
+            return step(Kind::EmptyWaste, "sheet.empty-waste", {"waste", "chemicals"});
+        case StepKind::SwapPack:
+            return step(Kind::SwapPack, "sheet.swap-pack", {"battery", "lifting"});
+        case StepKind::Charge:
+            return step(Kind::Charge, "sheet.charge", {"battery"});
+        case StepKind::Duty:
+            return step(Kind::Duty, "sheet.duty", {"moving-parts"});
+        case StepKind::ReturnToBay:
+            return step(Kind::Return, "sheet.return", {});
         case StepKind::FirstPairTwice:
-        case StepKind::Treat: break;
+        case StepKind::Treat:
+            break;
     }
     return step(Kind::Job, {}, {"slippery", "moving-parts"}, {"blank.finished", "blank.initials"});
 }
@@ -96,11 +105,13 @@ void remindFromTheSecondTime(std::vector<SheetStep>& steps) {
 std::vector<SheetStep> sheetSteps(const std::vector<Job>& jobs) {
     if (jobs.empty()) return {};
     std::vector<SheetStep> steps;
-    for (size_t n = 0; n < jobs.size(); ++n) addJob(steps, jobs[n], n);
+    for (size_t n = 0; n < jobs.size(); ++n)
+        addJob(steps, jobs[n], n);
     std::stable_sort(steps.begin(), steps.end(), [](const SheetStep& a, const SheetStep& b) { return *a.startBy < *b.startBy; });
     std::vector<SheetStep> all = preparations();
     all.insert(all.end(), steps.begin(), steps.end());
-    for (SheetStep& last : closing()) all.push_back(std::move(last));
+    for (SheetStep& last : closing())
+        all.push_back(std::move(last));
     remindFromTheSecondTime(all);
     return all;
 }

@@ -22,9 +22,11 @@ QString readinessPart(const JobSheet& sheet, const Speech& speech) {
         out += padded(shown(machine.name), 24) + say(QT_TRANSLATE_NOOP("wording", "volts")) + " " + volts + "________\n" +
                wrapped(voltsRule(machine, speech), 4);
         std::vector<QStringList> rows;
-        for (const LevelLine& line : levelLines(machine, speech)) rows.push_back({line.name, line.now, line.tonight, "________"});
+        for (const LevelLine& line : levelLines(machine, speech))
+            rows.push_back({line.name, line.now, line.tonight, "________"});
         out += table(rows, 4);
-        for (const Finding& finding : machine.readiness.findings) out += wrapped(text(finding, speech), 6, "    >");
+        for (const Finding& finding : machine.readiness.findings)
+            out += wrapped(text(finding, speech), 6, "    >");
     }
     return out;
 }
@@ -41,32 +43,38 @@ QString eventsPart(const JobSheet& sheet, const Speech& speech) {
 
 QString handOverPart(const JobSheet& sheet, const Speech& speech) {
     QString out;
-    for (const HandOver& note : sheet.handOvers) out += wrapped(shown(note.text), 15, padded("  " + dateTimeText(note.at, speech), 15));
+    for (const HandOver& note : sheet.handOvers)
+        out += wrapped(shown(note.text), 15, padded("  " + dateTimeText(note.at, speech), 15));
     return out.isEmpty() ? out : "\n" + heading(say(QT_TRANSLATE_NOOP("wording", "From the shift before"))) + out;
 }
 
 QString box(const JobSheet& sheet, const SheetStep& step) {
     if (!step.job || step.kind != SheetStep::Kind::Job) return "[ ] ";
     switch (sheet.jobs[*step.job].state) {
-        case JobState::Done: return "[x] ";
-        case JobState::CutShort: return "[/] ";
+        case JobState::Done:
+            return "[x] ";
+        case JobState::CutShort:
+            return "[/] ";
         case JobState::Proposed:
         case JobState::Confirmed:
         case JobState::UnderWay:
-        case JobState::Dropped: break;
+        case JobState::Dropped:
+            break;
     }
     return "[ ] ";
 }
 
 QString cautionLines(const SheetStep& step, const Speech& speech) {
     QString out;
-    for (const Finding& caution : step.cautions) out += wrapped(text(caution, speech), 8, "      !");
+    for (const Finding& caution : step.cautions)
+        out += wrapped(text(caution, speech), 8, "      !");
     return out;
 }
 
 QString blankLine(const SheetStep& step, const Speech& speech) {
     QStringList blanks;
-    for (const QByteArray& blank : step.blanks) blanks += text(Finding{Severity::Note, blank, {}, {}}, speech) + " ________";
+    for (const QByteArray& blank : step.blanks)
+        blanks += text(Finding{Severity::Note, blank, {}, {}}, speech) + " ________";
     return blanks.isEmpty() ? QString() : "      " + blanks.join("   ") + "\n";
 }
 
@@ -113,17 +121,20 @@ QString shortfallPart(const JobSheet& sheet, const Speech& speech) {
     QString out = "\n" + heading(say(QT_TRANSLATE_NOOP("wording", "What cannot be met")));
     for (const Shortfall& shortfall : sheet.shortfalls) {
         out += wrapped(shortfallText(shortfall, speech), 2);
-        for (const QString& detail : shortfallDetails(shortfall, speech)) out += wrapped(detail, 6, "    -");
+        for (const QString& detail : shortfallDetails(shortfall, speech))
+            out += wrapped(detail, 6, "    -");
     }
     return out;
 }
 
 QString foot(const JobSheet& sheet, const Speech& speech) {
     QString out = sheet.cautions.empty() ? QString() : "\n";
-    for (const Finding& caution : sheet.cautions) out += wrapped(text(caution, speech), 0);
+    for (const Finding& caution : sheet.cautions)
+        out += wrapped(text(caution, speech), 0);
     if (!sheet.cautions.empty()) out += wrapped(sourcesText(sheet, speech), 0);
     out += "\n" + say(QT_TRANSLATE_NOOP("wording", "Hand-over to the next shift:")) + "\n";
-    for (int line = 0; line < 2; ++line) out += QString(textColumns, '_') + "\n";
+    for (int line = 0; line < 2; ++line)
+        out += QString(textColumns, '_') + "\n";
     return out;
 }
 

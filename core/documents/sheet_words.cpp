@@ -14,15 +14,22 @@ QString say(const char* source, int n = -1) { return QCoreApplication::translate
 
 QByteArray ruleOf(const SheetStep& step) {
     switch (step.kind) {
-        case SheetStep::Kind::Refill: return "sheet.refill";
-        case SheetStep::Kind::EmptyWaste: return "sheet.empty-waste";
-        case SheetStep::Kind::SwapPack: return "sheet.swap-pack";
-        case SheetStep::Kind::Charge: return "sheet.charge";
-        case SheetStep::Kind::Duty: return "sheet.duty";
-        case SheetStep::Kind::Return: return "sheet.return";
+        case SheetStep::Kind::Refill:
+            return "sheet.refill";
+        case SheetStep::Kind::EmptyWaste:
+            return "sheet.empty-waste";
+        case SheetStep::Kind::SwapPack:
+            return "sheet.swap-pack";
+        case SheetStep::Kind::Charge:
+            return "sheet.charge";
+        case SheetStep::Kind::Duty:
+            return "sheet.duty";
+        case SheetStep::Kind::Return:
+            return "sheet.return";
         case SheetStep::Kind::Prepare:
         case SheetStep::Kind::Job:
-        case SheetStep::Kind::CloseDown: break;
+        case SheetStep::Kind::CloseDown:
+            break;
     }
     return step.rule;
 }
@@ -30,7 +37,8 @@ QByteArray ruleOf(const SheetStep& step) {
 }  // namespace
 
 QString versionText(const JobSheet& sheet, const Speech& speech) {
-    if (sheet.planVersion > 0) return say(QT_TRANSLATE_NOOP("wording", "Plan version %1")).arg(speech.locale.toString(sheet.planVersion));
+    if (sheet.planVersion > 0)
+        return say(QT_TRANSLATE_NOOP("wording", "Plan version %1")).arg(speech.locale.toString(sheet.planVersion));
     return say(QT_TRANSLATE_NOOP("wording", "Not confirmed yet"));
 }
 
@@ -48,7 +56,8 @@ QString lanesText(const Job& job, const Speech& speech) {
     const auto later = [](const LaneTime& a, const LaneTime& b) { return a.lane > b.lane; };
     const bool descending = job.lanes.size() > 1 && std::is_sorted(job.lanes.begin(), job.lanes.end(), later);
     const QString lanes = laneNumbers(job.laneSet(), speech);
-    if (descending) return say(QT_TRANSLATE_NOOP("wording", "lanes %1, from lane %2 down")).arg(lanes).arg(job.lanes.front().lane);
+    if (descending)
+        return say(QT_TRANSLATE_NOOP("wording", "lanes %1, from lane %2 down")).arg(lanes).arg(job.lanes.front().lane);
     const char* form = job.lanes.size() == 1 ? QT_TRANSLATE_NOOP("wording", "lane %1") : QT_TRANSLATE_NOOP("wording", "lanes %1");
     return say(form).arg(lanes);
 }
@@ -76,7 +85,8 @@ QString slackText(const Job& job, const Speech& speech) {
 
 QString neededByText(const Job& job, const Speech& speech) {
     QStringList events;
-    for (const Need& need : job.neededBy) events += shown(need.title) + " " + clockTime(need.playBegins, speech);
+    for (const Need& need : job.neededBy)
+        events += shown(need.title) + " " + clockTime(need.playBegins, speech);
     return events.isEmpty() ? QString() : say(QT_TRANSLATE_NOOP("wording", "for %1")).arg(events.join(", "));
 }
 
@@ -88,13 +98,16 @@ QString progressText(const Job& job) {
 std::vector<LevelLine> levelLines(const SheetReadiness& machine, const Speech& speech) {
     std::vector<LevelLine> lines;
     const Readiness& ready = machine.readiness;
-    const auto tonight = [&speech](Microlitres a) { return say(QT_TRANSLATE_NOOP("wording", "tonight %1")).arg(amountText(a, speech)); };
+    const auto tonight = [&speech](Microlitres a) {
+        return say(QT_TRANSLATE_NOOP("wording", "tonight %1")).arg(amountText(a, speech));
+    };
     for (size_t slot = 0; slot < machine.conditioners.size(); ++slot) {
         lines.push_back({shown(machine.conditioners[slot]), amountText(ready.now.conditioner[slot], speech),
                          tonight(ready.tonight.conditioner[slot])});
     }
     lines.push_back({shown(machine.cleaner), amountText(ready.now.cleaner, speech), tonight(ready.tonight.cleaner)});
-    lines.push_back({say(QT_TRANSLATE_NOOP("wording", "Waste")), amountText(ready.now.waste, speech), tonight(ready.tonight.waste)});
+    lines.push_back(
+        {say(QT_TRANSLATE_NOOP("wording", "Waste")), amountText(ready.now.waste, speech), tonight(ready.tonight.waste)});
     lines.push_back({say(QT_TRANSLATE_NOOP("wording", "Lanes a charge")), speech.locale.toString(ready.now.lanesLeft),
                      say(QT_TRANSLATE_NOOP("wording", "tonight %1")).arg(speech.locale.toString(ready.tonight.laneRuns))});
     return lines;
@@ -108,8 +121,8 @@ QString voltsRule(const SheetReadiness& machine, const Speech& speech) {
 QString shortfallText(const Shortfall& shortfall, const Speech& speech) {
     const char* form = shortfall.unmet ? QT_TRANSLATE_NOOP("wording", "UNMET: %1, %2, lanes %3 (%4)")
                                        : QT_TRANSLATE_NOOP("wording", "LATE: %1, %2, lanes %3 (%4)");
-    QString line = say(form).arg(shown(shortfall.title), clockTime(shortfall.playBegins, speech), laneNumbers(shortfall.lanes, speech),
-                                 text(shortfall.demand));
+    QString line = say(form).arg(shown(shortfall.title), clockTime(shortfall.playBegins, speech),
+                                 laneNumbers(shortfall.lanes, speech), text(shortfall.demand));
     if (shortfall.missing > Seconds{0}) {
         line += say(QT_TRANSLATE_NOOP("wording", ", %1 missing")).arg(durationText(shortfall.missing, speech));
     }
@@ -118,10 +131,11 @@ QString shortfallText(const Shortfall& shortfall, const Speech& speech) {
 
 QStringList shortfallDetails(const Shortfall& shortfall, const Speech& speech) {
     QStringList details;
-    for (const Finding& reason : shortfall.reasons) details += text(reason, speech);
+    for (const Finding& reason : shortfall.reasons)
+        details += text(reason, speech);
     for (const Remedy& remedy : shortfall.remedies) {
-        const char* form = remedy.verified ? QT_TRANSLATE_NOOP("wording", "would help: %1")
-                                           : QT_TRANSLATE_NOOP("wording", "might help: %1");
+        const char* form =
+            remedy.verified ? QT_TRANSLATE_NOOP("wording", "would help: %1") : QT_TRANSLATE_NOOP("wording", "might help: %1");
         details += say(form).arg(text(remedy.what, speech));
     }
     return details;
@@ -131,7 +145,8 @@ QString sourcesText(const JobSheet& sheet, const Speech& speech) {
     QStringList sources;
     for (const Caution& caution : cautions()) {
         const bool used = std::any_of(sheet.steps.begin(), sheet.steps.end(), [&caution](const SheetStep& step) {
-            return std::any_of(step.cautions.begin(), step.cautions.end(), [&caution](const Finding& f) { return f.rule == caution.rule; });
+            return std::any_of(step.cautions.begin(), step.cautions.end(),
+                               [&caution](const Finding& f) { return f.rule == caution.rule; });
         });
         const QString source = QString::fromLatin1(caution.source);
         if (used && !source.startsWith("common")) sources += source;

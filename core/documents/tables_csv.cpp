@@ -10,13 +10,15 @@ CsvField number(std::int64_t n) { return {QString::number(n), true}; }
 
 QByteArray header(const QStringList& names) {
     std::vector<CsvField> fields;
-    for (const QString& name : names) fields.push_back(words(name));
+    for (const QString& name : names)
+        fields.push_back(words(name));
     return csvRecord(fields);
 }
 
 QString titlesOf(const Job& job) {
     QStringList titles;
-    for (const Need& need : job.neededBy) titles += need.title;
+    for (const Need& need : job.neededBy)
+        titles += need.title;
     return titles.join(", ");
 }
 
@@ -63,7 +65,8 @@ QByteArray planCsv(const Plan& plan, const Speech& speech) {
 }
 
 QByteArray eventsCsv(const Occupancy& occupancy, const Speech& speech) {
-    QByteArray out = header({"series", "title", "event_kind", "start", "end", "lanes", "demand_lanes", "demand", "pattern", "kind"});
+    QByteArray out =
+        header({"series", "title", "event_kind", "start", "end", "lanes", "demand_lanes", "demand", "pattern", "kind"});
     for (const Occurrence& event : occupancy.occurrences) {
         std::vector<SurfaceDemand> demands = event.demands;
         if (demands.empty()) demands.push_back({event.lanes, DemandKind::AsItIs, {}, {}, {}, {}});

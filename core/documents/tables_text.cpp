@@ -26,8 +26,8 @@ QString dayJobs(const Plan& plan, const DayPlan& day, const State& state, const 
     for (const Job& job : plan.jobs) {
         if (job.date != day.date) continue;
         rows.push_back({clockTime(job.time.begin, speech) + "-" + clockTime(job.time.end, speech, true),
-                        machineName(state, job.machine), lanesText(job, speech), patternName(state, job.pattern), text(job.treatment),
-                        text(job.state)});
+                        machineName(state, job.machine), lanesText(job, speech), patternName(state, job.pattern),
+                        text(job.treatment), text(job.state)});
     }
     return table(rows, 2);
 }
@@ -54,11 +54,13 @@ QString planText(const Plan& plan, const State& state, const Speech& speech) {
         for (const Shortfall& shortfall : plan.unmet) {
             if (dateOf(state.centre, shortfall.playBegins) != day.date) continue;
             out += wrapped(shortfallText(shortfall, speech), 2);
-            for (const QString& detail : shortfallDetails(shortfall, speech)) out += wrapped(detail, 6, "    -");
+            for (const QString& detail : shortfallDetails(shortfall, speech))
+                out += wrapped(detail, 6, "    -");
         }
         out += wrapped(proofText(day, speech), 2) + "\n";
     }
-    for (const Finding& finding : plan.findings) out += wrapped(text(finding, speech), 2, "!");
+    for (const Finding& finding : plan.findings)
+        out += wrapped(text(finding, speech), 2, "!");
     return out;
 }
 
@@ -75,12 +77,14 @@ QString eventsText(const Occupancy& occupancy, const State& state, const Speech&
         if (date != day) flush();
         day = date;
         QStringList demands;
-        for (const SurfaceDemand& demand : event.demands) demands += demandText(demand, state);
+        for (const SurfaceDemand& demand : event.demands)
+            demands += demandText(demand, state);
         rows.push_back({clockTime(event.booked.begin, speech) + "-" + clockTime(event.booked.end, speech), event.lanes.text(),
                         shown(event.title), demands.join("; ")});
     }
     flush();
-    for (const Finding& finding : occupancy.findings) out += wrapped(text(finding, speech), 2, "!");
+    for (const Finding& finding : occupancy.findings)
+        out += wrapped(text(finding, speech), 2, "!");
     return out;
 }
 

@@ -33,7 +33,8 @@ QString table(const std::vector<QStringList>& rows, int indent) {
     std::vector<qsizetype> widths;
     for (const QStringList& row : rows) {
         widths.resize(std::max(widths.size(), size_t(row.size())));
-        for (qsizetype n = 0; n < row.size(); ++n) widths[size_t(n)] = std::max(widths[size_t(n)], row[n].size());
+        for (qsizetype n = 0; n < row.size(); ++n)
+            widths[size_t(n)] = std::max(widths[size_t(n)], row[n].size());
     }
     QString out;
     for (const QStringList& row : rows) {
@@ -41,7 +42,8 @@ QString table(const std::vector<QStringList>& rows, int indent) {
         for (qsizetype n = 0; n < row.size(); ++n) {
             line += n + 1 < row.size() ? row[n].leftJustified(widths[size_t(n)] + 2) : row[n];
         }
-        while (line.endsWith(' ')) line.chop(1);
+        while (line.endsWith(' '))
+            line.chop(1);
         out += line + "\n";
     }
     return out;

@@ -49,14 +49,16 @@ QString filled(const QString& form, const Finding& finding, const Speech& speech
         out += meant(finding, form[digit].digitValue(), typed ? form[i + 1] : QChar(), speech);
         i = digit;
     }
-    while (out.endsWith(' ') || out.endsWith(':')) out.chop(1);
+    while (out.endsWith(' ') || out.endsWith(':'))
+        out.chop(1);
     return out;
 }
 
 /// Better the bare facts than nothing, when a rule has no words.
 QString bare(const Finding& finding, const Speech& speech) {
     QString out = QString::fromUtf8(finding.rule) + ": " + shown(finding.subject);
-    for (const Value& value : finding.values) out += ", " + text(value, speech);
+    for (const Value& value : finding.values)
+        out += ", " + text(value, speech);
     return out;
 }
 

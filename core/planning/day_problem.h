@@ -114,6 +114,7 @@ struct DayStart {
 struct OpenTreatment {
     PlannedTreatment what;
     int day = 0;
+    int alike = 1;  ///< lanes that this one stands for while days are chosen
 };
 
 DayProblem dayProblem(const Ground& ground, const DemandSet& demands, const std::vector<const OpenTreatment*>& treatments,

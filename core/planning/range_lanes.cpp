@@ -54,7 +54,52 @@ void RangePlanner::planLane(int lane, size_t firstGap) {
         if (planned.unmet != kindest.unmet || planned.treatments != kindest.treatments) m_result.doubtful.insert(lane);
     }
     for (PlannedTreatment& t : planned.chosen)
-        treatments.push_back({std::move(t), 0});
+        treatments.push_back({std::move(t), 0, 1});
+}
+
+/// Whether two lanes are asked for the same at the same times and can be worked at the same times: then one plan does for both.
+bool RangePlanner::isTwin(int lane, int other) const {
+    const size_t a = size_t(lane - 1);
+    const size_t b = size_t(other - 1);
+    const auto sameDemand = [&](size_t i, size_t j) {
+        const Demand& x = m_demands.demands[i];
+        const Demand& y = m_demands.demands[j];
+        return std::tie(x.kind, x.pattern, x.least, x.longestAge, x.longestPlay, x.playBegins, x.due, x.target) ==
+               std::tie(y.kind, y.pattern, y.least, y.longestAge, y.longestPlay, y.playBegins, y.due, y.target);
+    };
+    const auto sameGap = [&](const Gap& x, const Gap& y) {
+        return x.time == y.time && x.playBefore == y.playBefore &&
+               std::equal(x.demands.begin(), x.demands.end(), y.demands.begin(), y.demands.end(), sameDemand);
+    };
+    const LaneCondition& x = m_before[a];
+    const LaneCondition& y = m_before[b];
+    const bool sameBars = std::all_of(m_ground.machines.begin(), m_ground.machines.end(), [&](const Machine* m) {
+        return m->bars.lanes.contains(lane) == m->bars.lanes.contains(other);
+    });
+    return sameBars && m_ground.fixed[a].empty() && m_ground.fixed[b].empty() &&
+           std::tie(x.treated, x.last, x.pattern, x.end, x.playedSince) ==
+               std::tie(y.treated, y.last, y.pattern, y.end, y.playedSince) &&
+           m_ground.lanesFree[a] == m_ground.lanesFree[b] &&
+           std::equal(m_demands.gaps[a].begin(), m_demands.gaps[a].end(), m_demands.gaps[b].begin(), m_demands.gaps[b].end(),
+                      sameGap);
+}
+
+void RangePlanner::planLike(int lane, int other) {
+    const std::vector<Gap>& gaps = m_demands.gaps[size_t(lane - 1)];
+    const std::vector<Gap>& theirs = m_demands.gaps[size_t(other - 1)];
+    Lane& treatments = m_lanes[size_t(lane - 1)];
+    treatments = m_lanes[size_t(other - 1)];
+    for (OpenTreatment& t : treatments) {
+        t.what.lane = lane;
+        size_t g = t.what.gap;
+        for (size_t& served : t.what.serves) {
+            while (std::find(theirs[g].demands.begin(), theirs[g].demands.end(), served) == theirs[g].demands.end())
+                ++g;
+            const auto place = std::find(theirs[g].demands.begin(), theirs[g].demands.end(), served) - theirs[g].demands.begin();
+            served = gaps[g].demands[size_t(place)];
+        }
+    }
+    if (m_result.doubtful.contains(other)) m_result.doubtful.insert(lane);
 }
 
 /// The lane's condition when `gap` begins, by what is placed already.
@@ -115,6 +160,7 @@ int RangePlanner::dayFor(const PlannedTreatment& treatment, int together) const 
     return latestDay(treatment, 1, gap.time.end, m_ground.byAllowance).value_or(int(m_ground.dayOf(gap.time.end - Seconds{1})));
 }
 
+/// Days for the treatments of `lanes` that are not placed yet.
 void RangePlanner::assignDays(const std::vector<int>& lanes, int earliest) {
     std::map<std::pair<Instant, Treatment>, int> together;
     const auto keyOf = [&](const PlannedTreatment& t) {
@@ -122,12 +168,40 @@ void RangePlanner::assignDays(const std::vector<int>& lanes, int earliest) {
     };
     for (int lane : lanes) {
         for (const OpenTreatment& t : m_lanes[size_t(lane - 1)])
-            ++together[keyOf(t.what)];
+            together[keyOf(t.what)] += t.alike;
     }
     for (int lane : lanes) {
         for (OpenTreatment& t : m_lanes[size_t(lane - 1)]) {
             if (!m_ends.contains({lane, t.what.gap})) t.day = std::max(earliest, dayFor(t.what, together[keyOf(t.what)]));
         }
+    }
+}
+
+/// Lanes of one event are mostly the same case: the first of a row of twins is planned, the others follow it.
+void RangePlanner::planAllLanes() {
+    std::vector<int> leaders;
+    std::vector<int> leaderOf(m_lanes.size() + 1, 0);
+    std::vector<int> alike(m_lanes.size() + 1, 0);
+    for (int lane = 1; lane <= int(m_lanes.size()); ++lane) {
+        const bool follows = lane > 1 && isTwin(lane, lane - 1);
+        leaderOf[size_t(lane)] = follows ? leaderOf[size_t(lane) - 1] : lane;
+        ++alike[size_t(leaderOf[size_t(lane)])];
+        if (follows) continue;
+        planLane(lane, 0);
+        leaders.push_back(lane);
+    }
+    for (int lane : leaders) {
+        for (OpenTreatment& t : m_lanes[size_t(lane - 1)])
+            t.alike = alike[size_t(lane)];
+    }
+    assignDays(leaders, 0);
+    for (int lane = 1; lane <= int(m_lanes.size()); ++lane) {
+        const int leader = leaderOf[size_t(lane)];
+        if (leader != lane) planLike(lane, leader);
+    }
+    for (Lane& lane : m_lanes) {
+        for (OpenTreatment& t : lane)
+            t.alike = 1;
     }
 }
 

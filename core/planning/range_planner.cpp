@@ -1,7 +1,6 @@
 #include "core/planning/range_planner.h"
 
 #include <algorithm>
-#include <numeric>
 
 namespace laneward::planning {
 
@@ -61,11 +60,7 @@ RangePlanner::RangePlanner(const Ground& ground, const DemandSet& demands, std::
 }
 
 Solved RangePlanner::solve() {
-    std::vector<int> lanes(m_lanes.size());
-    std::iota(lanes.begin(), lanes.end(), 1);
-    for (int lane : lanes)
-        planLane(lane, 0);
-    assignDays(lanes, 0);
+    planAllLanes();
     m_starts.push_back(firstStart(m_ground));
     for (int day = 0; day < m_ground.range.days(); ++day) {
         m_result.days.push_back(solveOne(day));

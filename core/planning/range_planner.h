@@ -44,8 +44,11 @@ private:
 
     // What each lane needs.
     void planLane(int lane, size_t firstGap);
+    bool isTwin(int lane, int other) const;
+    void planLike(int lane, int other);
     LaneCondition conditionAt(int lane, size_t gap) const;
     void assignDays(const std::vector<int>& lanes, int earliest);
+    void planAllLanes();
     int dayFor(const PlannedTreatment& treatment, int together) const;
     std::optional<int> latestDay(const PlannedTreatment& treatment, int lanes, Instant by, const std::vector<Spans>& tier) const;
 

@@ -36,7 +36,8 @@ std::vector<std::pair<Job, Job>> paired(std::vector<Job>& olds, std::vector<Job>
 JobUse totalUse(const Plan& plan) {
     JobUse total;
     for (const Job& job : plan.jobs) {
-        for (size_t slot = 0; slot < total.conditioner.size(); ++slot) total.conditioner[slot] += job.use.conditioner[slot];
+        for (size_t slot = 0; slot < total.conditioner.size(); ++slot)
+            total.conditioner[slot] += job.use.conditioner[slot];
         total.cleaner += job.use.cleaner;
     }
     return total;

@@ -12,7 +12,8 @@ bool isStillToRun(const Job& job, QDate date, Instant now) {
 }
 
 void addUse(JobUse& total, const JobUse& use) {
-    for (size_t slot = 0; slot < total.conditioner.size(); ++slot) total.conditioner[slot] += use.conditioner[slot];
+    for (size_t slot = 0; slot < total.conditioner.size(); ++slot)
+        total.conditioner[slot] += use.conditioner[slot];
     total.cleaner += use.cleaner;
     total.waste += use.waste;
     total.laneRuns += use.laneRuns;
@@ -46,7 +47,8 @@ bool isOut(const Centre& centre, const MachineId& machine, Instant t) {
 void addVoltFindings(Readiness& ready, const Machine& machine) {
     if (!ready.now.volts) return;
     if (*ready.now.volts < machine.attachSpareAt) {
-        ready.findings.push_back({Severity::Warning, "readiness.attach-spare", machine.name, {*ready.now.volts, machine.attachSpareAt}});
+        ready.findings.push_back(
+            {Severity::Warning, "readiness.attach-spare", machine.name, {*ready.now.volts, machine.attachSpareAt}});
     } else if (*ready.now.volts < machine.fullAt) {
         ready.findings.push_back({Severity::Note, "readiness.not-full", machine.name, {*ready.now.volts, machine.fullAt}});
     }
@@ -62,14 +64,17 @@ void addLevelFindings(Readiness& ready, const Machine& machine) {
         }
     }
     if (ready.refills == 0 && ready.tonight.cleaner > ready.now.cleaner) {
-        ready.findings.push_back({Severity::Warning, "readiness.short-cleaner", machine.name, {ready.now.cleaner, ready.tonight.cleaner}});
+        ready.findings.push_back(
+            {Severity::Warning, "readiness.short-cleaner", machine.name, {ready.now.cleaner, ready.tonight.cleaner}});
     }
     const Microlitres room = machine.capacity.waste - ready.now.waste;
     if (ready.emptyings == 0 && ready.tonight.waste > room) {
         ready.findings.push_back({Severity::Warning, "readiness.short-waste", machine.name, {room, ready.tonight.waste}});
     }
     if (ready.swaps == 0 && ready.tonight.laneRuns > ready.now.lanesLeft) {
-        ready.findings.push_back({Severity::Warning, "readiness.short-charge", machine.name,
+        ready.findings.push_back({Severity::Warning,
+                                  "readiness.short-charge",
+                                  machine.name,
                                   {std::int64_t(ready.now.lanesLeft), std::int64_t(ready.tonight.laneRuns)}});
     }
 }
@@ -93,7 +98,8 @@ std::vector<Readiness> readinessOf(const SeasonState& season, const Plan& plan, 
             countSteps(ready, job, now);
         }
         ready.measuredAt = lastMeasured(readings, machine.id, today);
-        if (isOut(season.centre, machine.id, now)) ready.findings.push_back({Severity::Warning, "readiness.out-of-service", machine.name, {}});
+        if (isOut(season.centre, machine.id, now))
+            ready.findings.push_back({Severity::Warning, "readiness.out-of-service", machine.name, {}});
         if (!ready.measuredAt) ready.findings.push_back({Severity::Note, "readiness.not-measured", machine.name, {}});
         addVoltFindings(ready, machine);
         addLevelFindings(ready, machine);

@@ -54,7 +54,8 @@ void ConversionsTest::aFootIsExact() {
 
 void ConversionsTest::amountsInFluidOuncesAndGallons_data() {
     QTest::addColumn<qint64>("microlitres");
-    for (qint64 ul : {5'000, 29'574, 302'000, 1'000'000, 3'500'000, 3'785'412, 7'570'824, 9'000'000}) QTest::addRow("%lld uL", ul) << ul;
+    for (qint64 ul : {5'000, 29'574, 302'000, 1'000'000, 3'500'000, 3'785'412, 7'570'824, 9'000'000})
+        QTest::addRow("%lld uL", ul) << ul;
 }
 
 void ConversionsTest::amountsInFluidOuncesAndGallons() {

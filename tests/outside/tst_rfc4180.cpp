@@ -1,4 +1,5 @@
-// The examples of RFC 4180, section 2 (October 2005), as read in https://www.rfc-editor.org/rfc/rfc4180; in data/rfc4180_csv.json.
+// The examples of RFC 4180, section 2 (October 2005), as read in https://www.rfc-editor.org/rfc/rfc4180; in
+// data/rfc4180_csv.json.
 #include "core/documents/csv_reader.h"
 #include "core/documents/writers.h"
 
@@ -29,7 +30,8 @@ void Rfc4180Test::examples_data() {
         const QJsonObject one = value.toObject();
         QList<QStringList> records;
         if (one.contains("header")) records += one["header"].toVariant().toStringList();
-        for (const QJsonValue& record : one["records"].toArray()) records += record.toVariant().toStringList();
+        for (const QJsonValue& record : one["records"].toArray())
+            records += record.toVariant().toStringList();
         QTest::newRow(qPrintable(one["id"].toString())) << one["text"].toString().toUtf8() << records;
     }
 }
@@ -40,7 +42,8 @@ void Rfc4180Test::examples() {
     const Result<CsvTable> table = readCsv(text, "example.csv");
     QVERIFY(table);
     QList<QStringList> read;
-    for (const CsvRecord& record : table->records) read += record.fields;
+    for (const CsvRecord& record : table->records)
+        read += record.fields;
     QCOMPARE(read, records);
 }
 

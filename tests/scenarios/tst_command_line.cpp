@@ -28,6 +28,7 @@ private Q_SLOTS:
     void wrongUsageIsTwo_data();
     void wrongUsageIsTwo();
     void withoutACommandTheWindowOpens();
+    void demoMakesTheCentre();
     void demoRefusesAnExistingFile();
     void missingCentresAndFilesAreThree();
     void checkSaysSound();
@@ -38,39 +39,13 @@ private Q_SLOTS:
     void confirmStoresTheDayOnce();
     void sheetOfAnotherDay();
     void recordAppendsOnceOrNothing();
-    void jsonRoundTrip();
-    void icsRoundTrip();
-    void csvRoundTrip_data();
-    void csvRoundTrip();
-    void dryRunsChangeNothing();
-    void brokenImportsChangeNothing_data();
-    void brokenImportsChangeNothing();
-    void mappingsReadForeignFiles();
-    void jobsForPhones();
-    void hostileNamesStayInTheFolder();
-    void backupAndRestore();
 
 private:
     QByteArray m_centre;
 };
 
 void CommandLineTest::initTestCase() {
-    const DemoFolder folder;
-    const Answer made = folder.run({"demo"});
-    QCOMPARE(made.err, QString());
-    QCOMPARE(made.status, 0);
-    QVERIFY(made.out.contains("Quillmarsh Bowl, 24 lanes"));
-    // A copy by backup, so that nothing is left in a journal beside the file.
-    QVERIFY(QDir().mkpath(folder.path("b")));
-    const Answer copied = folder.run({"backup", folder.path("b")});
-    QCOMPARE(copied.status, 0);
-    QFile copy(copied.out.trimmed());
-    QVERIFY(copy.open(QIODevice::ReadOnly));
-    folder.write("copy.laneward", copy.readAll());
-    // Opened to be written once, the file has the form that it keeps.
-    folder.write("nothing.json", "[]");
-    QCOMPARE(folder.run({"record", folder.path("nothing.json")}, "copy.laneward").status, 0);
-    m_centre = folder.read("copy.laneward");
+    m_centre = demoCentreFile();
     QVERIFY(m_centre.size() > 100'000);
 }
 
@@ -83,7 +58,8 @@ void CommandLineTest::helpAndVersion() {
         QCOMPARE(one.status, 0);
         QVERIFY(one.out.contains(name));
     }
-    for (const char* later : {"forecast", "order", "service", "film"}) QVERIFY(!help.out.contains(QString("  %1 ").arg(later)));
+    for (const char* later : {"forecast", "order", "service", "film"})
+        QVERIFY(!help.out.contains(QString("  %1 ").arg(later)));
     QVERIFY(command({"--version"}).out.startsWith("laneward "));
 }
 
@@ -109,9 +85,11 @@ void CommandLineTest::wrongUsageIsTwo_data() {
 void CommandLineTest::wrongUsageIsTwo() {
     QFETCH(QStringList, arguments);
     const DemoFolder folder(m_centre);
-    const Answer answer = arguments.contains("--centre") || arguments.contains("--now")
-                              ? command(arguments + (arguments.contains("--centre") ? QStringList() : QStringList{"--centre", folder.path("demo.laneward")}))
-                              : folder.run(arguments);
+    const Answer answer =
+        arguments.contains("--centre") || arguments.contains("--now")
+            ? command(arguments +
+                      (arguments.contains("--centre") ? QStringList() : QStringList{"--centre", folder.path("demo.laneward")}))
+            : folder.run(arguments);
     QCOMPARE(answer.status, 2);
     QCOMPARE(answer.out, QString());
     QVERIFY(answer.err.startsWith("laneward: "));
@@ -132,6 +110,14 @@ void CommandLineTest::withoutACommandTheWindowOpens() {
     QVERIFY(laneward::needsNoWindow({"laneward", "--help"}));
 }
 
+void CommandLineTest::demoMakesTheCentre() {
+    const DemoFolder folder;
+    const Answer made = folder.run({"demo"});
+    QCOMPARE(made.err, QString());
+    QCOMPARE(made.status, 0);
+    QVERIFY(made.out.contains("Quillmarsh Bowl, 24 lanes"));
+}
+
 void CommandLineTest::demoRefusesAnExistingFile() {
     const DemoFolder folder(m_centre);
     const Answer answer = folder.run({"demo"});
@@ -142,8 +128,10 @@ void CommandLineTest::demoRefusesAnExistingFile() {
 
 void CommandLineTest::missingCentresAndFilesAreThree() {
     const DemoFolder folder(m_centre);
-    for (const char* name : {"check", "plan", "sheet", "events"}) QCOMPARE(folder.run({name}, "gone.laneward").status, 3);
-    for (const char* name : {"gone.json", "gone.ics"}) QCOMPARE(folder.run({"import", folder.path(name)}).status, 3);
+    for (const char* name : {"check", "plan", "sheet", "events"})
+        QCOMPARE(folder.run({name}, "gone.laneward").status, 3);
+    for (const char* name : {"gone.json", "gone.ics"})
+        QCOMPARE(folder.run({"import", folder.path(name)}).status, 3);
     QCOMPARE(folder.run({"record", folder.path("gone.json")}).status, 3);
     QCOMPARE(folder.run({"sheet", "--pdf", folder.path("no/folder/x.pdf")}).status, 3);
     QCOMPARE(folder.run({"export", folder.path("no/folder/x.json")}).status, 3);
@@ -168,7 +156,8 @@ void CommandLineTest::eventsInThreeFormats() {
     const QJsonArray occurrences = folder.run(range + QStringList{"json"}).json()["occurrences"].toArray();
     QVERIFY(occurrences.size() >= 8);
     const QJsonObject first = occurrences[0].toObject();
-    for (const char* key : {"series", "start", "end", "demands"}) QVERIFY2(first.contains(key), key);
+    for (const char* key : {"series", "start", "end", "demands"})
+        QVERIFY2(first.contains(key), key);
     QVERIFY(first["start"].toString().startsWith("2026-11-12T"));
     QVERIFY(folder.run(range + QStringList{"text"}).out.contains("Thursday Reed Cutters"));
     QVERIFY(folder.run(range + QStringList{"csv"}).out.count("\r\n") > occurrences.size());
@@ -180,7 +169,8 @@ void CommandLineTest::planInThreeFormats() {
     QCOMPARE(json.status, 0);
     QCOMPARE(json.json()["days"].toArray().size(), 3);
     const QJsonObject day = json.json()["days"].toArray()[0].toObject();
-    for (const char* key : {"unmet", "late_s", "treatments", "overtime_s", "tight_s", "outings", "changes", "lanes_crossed", "freshness_s"}) {
+    for (const char* key :
+         {"unmet", "late_s", "treatments", "overtime_s", "tight_s", "outings", "changes", "lanes_crossed", "freshness_s"}) {
         QVERIFY2(day["objective"].toObject().contains(key), key);
     }
     QVERIFY(day["proof"] == "proven" || day["proof"] == "gap");
@@ -192,8 +182,9 @@ void CommandLineTest::planInThreeFormats() {
 void CommandLineTest::strictPlansFailOnUnmetDemands() {
     const DemoFolder folder(m_centre);
     QCOMPARE(folder.run({"plan", "--strict"}).status, 0);
-    folder.write("late.csv", "title,date,start,minutes,lanes,kind,demand,pattern\r\n"
-                             "One,2026-11-13,12:00,60,1-12,other,fresh,avocet-39\r\nTwo,2026-11-13,13:12,60,1-12,other,fresh,bittern-38\r\n");
+    folder.write("late.csv",
+                 "title,date,start,minutes,lanes,kind,demand,pattern\r\n"
+                 "One,2026-11-13,12:00,60,1-12,other,fresh,avocet-39\r\nTwo,2026-11-13,13:12,60,1-12,other,fresh,bittern-38\r\n");
     const Answer imported = folder.run({"import", folder.path("late.csv"), "--kind", "series"});
     QCOMPARE(imported.err, QString());
     QCOMPARE(folder.run({"plan", "--from", "2026-11-13"}).status, 0);
@@ -209,7 +200,8 @@ void CommandLineTest::sheetHasTonightsJobsInOrder() {
     QCOMPARE(sheet["plan_version"].toInt(), 0);
     const QJsonArray jobs = sheet["jobs"].toArray();
     QVERIFY(jobs.size() >= 4);
-    for (qsizetype n = 1; n < jobs.size(); ++n) QVERIFY(jobs[n - 1].toObject()["start"].toString() <= jobs[n].toObject()["start"].toString());
+    for (qsizetype n = 1; n < jobs.size(); ++n)
+        QVERIFY(jobs[n - 1].toObject()["start"].toString() <= jobs[n].toObject()["start"].toString());
     const QString text = folder.run({"sheet"}).out;
     qsizetype at = 0;
     for (const QJsonValue& step : sheet["steps"].toArray()) {
@@ -230,7 +222,8 @@ void CommandLineTest::confirmStoresTheDayOnce() {
     QCOMPARE(first.json()["plan_version"].toInt(), 1);
     const Answer again = folder.run({"sheet", "--confirm", "--format", "json"});
     QCOMPARE(again.json()["jobs"], first.json()["jobs"]);
-    for (const QJsonValue& job : first.json()["jobs"].toArray()) QCOMPARE(job.toObject()["state"].toString(), QString("confirmed"));
+    for (const QJsonValue& job : first.json()["jobs"].toArray())
+        QCOMPARE(job.toObject()["state"].toString(), QString("confirmed"));
     QCOMPARE(folder.run({"check"}).status, 0);
 }
 
@@ -241,7 +234,8 @@ void CommandLineTest::sheetOfAnotherDay() {
     QVERIFY(!tomorrow["jobs"].toArray().isEmpty());
     const QJsonObject past = folder.run({"sheet", "--date", "2026-11-05", "--format", "json"}).json();
     QVERIFY(!past["jobs"].toArray().isEmpty());
-    for (const QJsonValue& job : past["jobs"].toArray()) QVERIFY(job.toObject()["date"] == "2026-11-05");
+    for (const QJsonValue& job : past["jobs"].toArray())
+        QVERIFY(job.toObject()["date"] == "2026-11-05");
 }
 
 void CommandLineTest::recordAppendsOnceOrNothing() {
@@ -264,171 +258,6 @@ void CommandLineTest::recordAppendsOnceOrNothing() {
     folder.write("later.json", "[{\"id\": \"x\", \"kind\": \"service\"}]");
     QCOMPARE(folder.run({"record", folder.path("later.json")}).status, 3);
     QCOMPARE(folder.run({"check"}).status, 0);
-}
-
-void CommandLineTest::jsonRoundTrip() {
-    const DemoFolder folder(m_centre);
-    const Answer out = folder.run({"export", folder.path("a.json")});
-    QCOMPARE(out.err, QString());
-    const Answer in = folder.run({"import", folder.path("a.json")}, "new.laneward");
-    QCOMPARE(in.err, QString());
-    QCOMPARE(in.status, 0);
-    QCOMPARE(folder.run({"export", folder.path("b.json")}, "new.laneward").status, 0);
-    QCOMPARE(folder.read("b.json"), folder.read("a.json"));
-    QCOMPARE(folder.run({"sheet"}, "new.laneward").out, folder.run({"sheet"}).out);
-}
-
-void CommandLineTest::icsRoundTrip() {
-    const DemoFolder folder(m_centre);
-    QCOMPARE(folder.run({"export", folder.path("a.ics")}).status, 0);
-    const Answer same = folder.run({"import", folder.path("a.ics")});
-    QCOMPARE(same.err, QString());
-    QVERIFY(same.out.contains(": 0 new or changed"));
-}
-
-void CommandLineTest::csvRoundTrip_data() {
-    QTest::addColumn<QString>("kind");
-    QTest::newRow("series") << "series";
-    QTest::newRow("strokes") << "strokes";
-}
-
-void CommandLineTest::csvRoundTrip() {
-    QFETCH(QString, kind);
-    const DemoFolder folder(m_centre);
-    const QString path = folder.path("a.csv");
-    QCOMPARE(folder.run({"export", path, "--kind", kind}).status, 0);
-    QVERIFY(folder.read("a.csv").count("\r\n") > 30);
-    const Answer same = folder.run({"import", path, "--kind", kind});
-    QCOMPARE(same.err, QString());
-    QCOMPARE(same.status, 0);
-    QCOMPARE(folder.run({"export", folder.path("b.csv"), "--kind", kind}).status, 0);
-    QCOMPARE(folder.read("b.csv"), folder.read("a.csv"));
-    if (kind == "strokes") QVERIFY(same.out.contains(": 0 new or changed"));
-}
-
-void CommandLineTest::dryRunsChangeNothing() {
-    const DemoFolder folder(m_centre);
-    QCOMPARE(folder.run({"export", folder.path("a.json")}).status, 0);
-    folder.write("one.csv", "title,date,start,lanes\r\nQuiet hour,2026-12-01,11:00,1-4\r\n");
-    const QStringList before = folder.files();
-    const Answer series = folder.run({"import", folder.path("one.csv"), "--kind", "series", "--dry-run"});
-    QVERIFY(series.out.contains("1 new or changed; nothing was written"));
-    QCOMPARE(folder.run({"import", folder.path("a.json"), "--dry-run"}, "new.laneward").status, 0);
-    QCOMPARE(folder.files(), before);
-    QCOMPARE(folder.read("demo.laneward"), m_centre);
-}
-
-void CommandLineTest::brokenImportsChangeNothing_data() {
-    QTest::addColumn<QString>("name");
-    QTest::addColumn<QByteArray>("content");
-    QTest::addColumn<QString>("where");
-    const QByteArray head = "title,date,start,minutes,lanes,demand,pattern\r\nGood,2026-12-01,11:00,60,1-4,fresh,wren-36\r\n";
-    QTest::newRow("no such date") << "a.csv" << head + "Bad,2026-02-31,11:00,60,1-4,,\r\n" << "a.csv:3";
-    QTest::newRow("no length") << "a.csv" << head + "Bad,2026-12-02,11:00,0,1-4,,\r\n" << "a.csv:3";
-    QTest::newRow("not a number") << "a.csv" << head + "Bad,2026-12-02,11:00,1e309,1-4,,\r\n" << "a.csv:3";
-    QTest::newRow("lane unknown") << "a.csv" << head + "Bad,2026-12-02,11:00,60,23-25,,\r\n" << "a.csv";
-    QTest::newRow("pattern unknown") << "a.csv" << head + "Bad,2026-12-02,11:00,60,1-4,fresh,goose-99\r\n" << "a.csv";
-    QTest::newRow("demand unknown") << "a.csv" << head + "Bad,2026-12-02,11:00,60,1-4,shiny,\r\n" << "a.csv:3";
-    QTest::newRow("ragged") << "a.csv" << head + "Bad,2026-12-02\r\n" << "a.csv:3";
-    QTest::newRow("column missing") << "a.csv" << QByteArray("title,start\r\nx,11:00\r\n") << "a.csv:1";
-    QTest::newRow("empty csv") << "a.csv" << QByteArray() << "a.csv";
-    QTest::newRow("hourly rule") << "a.csv" << QByteArray("title,date,start,lanes,rule\r\nx,2026-12-01,11:00,1,FREQ=HOURLY\r\n") << "a.csv";
-    QTest::newRow("cut off ics") << "a.ics" << QByteArray("BEGIN:VCALENDAR\r\nVERSION:2.0\r\nBEGIN:VEVENT\r\nUID:x\r\n") << "a.ics";
-    QTest::newRow("cut off json") << "a.json" << QByteArray("{\"format\": \"laneward-centre\"") << "a.json";
-    QTest::newRow("huge csv") << "a.csv" << QByteArray(25'000'000, 'x') << "a.csv";
-}
-
-void CommandLineTest::brokenImportsChangeNothing() {
-    QFETCH(QString, name);
-    QFETCH(QByteArray, content);
-    QFETCH(QString, where);
-    const DemoFolder folder(m_centre);
-    folder.write(name, content);
-    QStringList call{"import", folder.path(name)};
-    if (name.endsWith(".csv")) call += {"--kind", "series"};
-    const Answer answer = folder.run(call);
-    QCOMPARE(answer.status, 3);
-    QVERIFY2(answer.err.contains(where), qPrintable(answer.err));
-    QCOMPARE(answer.err.count('\n'), 1);
-    QCOMPARE(folder.read("demo.laneward"), m_centre);
-}
-
-void CommandLineTest::mappingsReadForeignFiles() {
-    const DemoFolder folder(m_centre);
-    folder.write("club.csv", "Anlass;Datum;Beginn;Ende;Bahnen\nSkatrunde;04.12.2026;11.00;13.30;1-4\n");
-    folder.write("map.json", R"({"columns": {"title": "Anlass", "date": "Datum", "start": "Beginn", "end": "Ende", "lanes": "Bahnen"},
-        "defaults": {"kind": "party", "demand": "as-it-is"}, "date": "dd.MM.yyyy", "time": "HH.mm"})");
-    const Answer in = folder.run({"import", folder.path("club.csv"), "--kind", "series", "--mapping", folder.path("map.json")});
-    QCOMPARE(in.err, QString());
-    const QJsonArray events = folder.run({"events", "--from", "2026-12-04", "--days", "1", "--format", "json"}).json()["occurrences"].toArray();
-    bool found = false;
-    for (const QJsonValue& event : events) {
-        if (event.toObject()["title"] != "Skatrunde") continue;
-        found = true;
-        QCOMPARE(event.toObject()["start"].toString(), QString("2026-12-04T11:00:00+00:00"));
-        QCOMPARE(event.toObject()["end"].toString(), QString("2026-12-04T13:30:00+00:00"));
-        QCOMPARE(event.toObject()["event_kind"].toString(), QString("party"));
-    }
-    QVERIFY(found);
-    const Answer again = folder.run({"import", folder.path("club.csv"), "--kind", "series", "--mapping", folder.path("map.json")});
-    QVERIFY(again.out.contains(": 0 new or changed"));
-    folder.write("foreign.ics", "BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:x\r\nBEGIN:VEVENT\r\nUID:e1\r\nSUMMARY:Chess\r\n"
-                                "DTSTART:20261205T100000\r\nDTEND:20261205T110000\r\nEND:VEVENT\r\nEND:VCALENDAR\r\n");
-    QCOMPARE(folder.run({"import", folder.path("foreign.ics")}).status, 3);
-    folder.write("ics.json", R"({"lanes": "21-24", "kind": "other", "demand": "pattern", "pattern": "wren-36"})");
-    const Answer chess = folder.run({"import", folder.path("foreign.ics"), "--mapping", folder.path("ics.json")});
-    QVERIFY2(chess.out.contains("1 new or changed"), qPrintable(chess.err));
-    for (const char* bad : {"[]", "{\"lanes\": 3}", "{\"what\": \"x\"}", "{\"kind\": \"ball\"}"}) {
-        folder.write("bad.json", bad);
-        QCOMPARE(folder.run({"import", folder.path("foreign.ics"), "--mapping", folder.path("bad.json")}).status, 3);
-        QCOMPARE(folder.run({"import", folder.path("club.csv"), "--kind", "series", "--mapping", folder.path("bad.json")}).status, 3);
-    }
-}
-
-void CommandLineTest::jobsForPhones() {
-    const DemoFolder folder(m_centre);
-    const Answer answer = folder.run({"export", "--jobs", folder.path("jobs.ics"), "--days", "1"});
-    QCOMPARE(answer.err, QString());
-    QCOMPARE(folder.read("jobs.ics").count("BEGIN:VEVENT"), jobCount(folder.run({"plan", "--format", "json"})));
-    QCOMPARE(folder.run({"export", "--jobs", folder.path("jobs.txt")}).status, 2);
-}
-
-void CommandLineTest::hostileNamesStayInTheFolder() {
-    const DemoFolder folder(m_centre);
-    folder.write("names.csv", "title,date,start,lanes,id\r\n../../evil,2026-12-01,11:00,1-4,../../id\r\n"
-                              "\"<img src='file:///x'>\",2026-12-01,13:00,1-4,CON\r\n\"'=HYPERLINK(1)\",2026-12-01,15:00,1-4,c\r\n");
-    QCOMPARE(folder.run({"import", folder.path("names.csv"), "--kind", "series"}).err, QString());
-    QVERIFY(QDir().mkpath(folder.path("out")));
-    for (const char* name : {"a.json", "a.ics", "a.csv"}) {
-        QStringList call{"export", folder.path("out/") + name};
-        if (QByteArray(name) == "a.csv") call += {"--kind", "series"};
-        QCOMPARE(folder.run(call).err, QString());
-    }
-    QCOMPARE(folder.run({"sheet", "--date", "2026-12-01", "--pdf", folder.path("out/s.pdf")}).err, QString());
-    QCOMPARE(QDir(folder.path("out")).entryList(QDir::Files), (QStringList{"a.csv", "a.ics", "a.json", "s.pdf"}));
-    for (const char* outside : {"../evil", "../../evil", "../id", "../../id", "CON", "out/../../evil"}) QVERIFY2(!QFile::exists(folder.path(outside)), outside);
-    const QString sheet = folder.run({"sheet", "--date", "2026-12-01"}).out;
-    QVERIFY(sheet.contains("../../evil"));
-    QVERIFY(sheet.contains("<img src='file:///x'>"));
-    QVERIFY(folder.read("out/a.csv").contains("'=HYPERLINK(1)"));
-    QVERIFY(!folder.read("out/a.csv").contains(",=HYPERLINK(1)"));
-}
-
-void CommandLineTest::backupAndRestore() {
-    const DemoFolder folder(m_centre);
-    QVERIFY(QDir().mkpath(folder.path("copies")));
-    const Answer backup = folder.run({"backup", folder.path("copies")});
-    QCOMPARE(backup.err, QString());
-    const QString copy = backup.out.trimmed();
-    QVERIFY(QFile::exists(copy));
-    const QString before = folder.run({"sheet"}).out;
-    folder.write("one.csv", "title,date,start,lanes,demand,pattern\r\nQuiet hour,2026-11-12,17:00,9-12,fresh,teal-34\r\n");
-    QCOMPARE(folder.run({"import", folder.path("one.csv"), "--kind", "series"}).status, 0);
-    QVERIFY(folder.run({"sheet"}).out != before);
-    const Answer restored = folder.run({"restore", copy});
-    QCOMPARE(restored.err, QString());
-    QCOMPARE(folder.run({"sheet"}).out, before);
-    QCOMPARE(folder.run({"restore", folder.path("one.csv")}).status, 3);
 }
 
 QTEST_MAIN(CommandLineTest)

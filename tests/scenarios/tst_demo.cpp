@@ -85,16 +85,22 @@ void DemoTest::holdsWhatItPromises() {
 void DemoTest::everythingIsSound() {
     const CentreFile file = demoCentre(day(3));
     QVERIFY(faultsOf(file.season.centre).empty());
-    for (const Pattern& pattern : file.season.patterns) QVERIFY2(faultsOf(pattern).empty(), qPrintable(pattern.name));
+    for (const Pattern& pattern : file.season.patterns)
+        QVERIFY2(faultsOf(pattern).empty(), qPrintable(pattern.name));
     for (const Series& series : file.season.series) {
         QVERIFY2(faultsOf(series, 24).empty(), qPrintable(series.title));
-        for (const SurfaceDemand& demand : series.demands) QVERIFY(!demand.pattern || findPattern(file.season.patterns, *demand.pattern));
+        for (const SurfaceDemand& demand : series.demands)
+            QVERIFY(!demand.pattern || findPattern(file.season.patterns, *demand.pattern));
     }
     std::set<QString> ids;
-    for (const RunLog& run : file.history.runs) QVERIFY2(ids.insert(run.id.value).second, qPrintable(run.id.value));
-    for (const Incident& incident : file.history.incidents) QVERIFY(ids.insert(incident.id.value).second);
-    for (const HandOver& note : file.history.handOvers) QVERIFY(ids.insert(note.id.value).second);
-    for (const LevelReading& reading : file.history.readings) QVERIFY(ids.insert(reading.id.value).second);
+    for (const RunLog& run : file.history.runs)
+        QVERIFY2(ids.insert(run.id.value).second, qPrintable(run.id.value));
+    for (const Incident& incident : file.history.incidents)
+        QVERIFY(ids.insert(incident.id.value).second);
+    for (const HandOver& note : file.history.handOvers)
+        QVERIFY(ids.insert(note.id.value).second);
+    for (const LevelReading& reading : file.history.readings)
+        QVERIFY(ids.insert(reading.id.value).second);
 }
 
 void DemoTest::nothingConflicts() {
@@ -111,7 +117,8 @@ void DemoTest::nothingConflicts() {
 void DemoTest::everyEveningIsBusy_data() {
     QTest::addColumn<int>("days");
     // Each weekday, both changes of the clocks, a leap day and the turn of the year.
-    for (int days : {0, 1, 2, 3, 4, 5, 6, -15, 139, 52, 841}) QTest::addRow("%+d days", days) << days;
+    for (int days : {0, 1, 2, 3, 4, 5, 6, -15, 139, 52, 841})
+        QTest::addRow("%+d days", days) << days;
 }
 
 void DemoTest::everyEveningIsBusy() {
@@ -145,7 +152,8 @@ void DemoTest::recordsReachBackAYear() {
     QVERIFY(cutShort);
     QVERIFY(file.history.incidents.size() >= 5);
     QVERIFY(file.history.handOvers.size() >= 30);
-    for (const Job& job : file.history.jobs) QVERIFY(job.date < QDate(2026, 11, 12));
+    for (const Job& job : file.history.jobs)
+        QVERIFY(job.date < QDate(2026, 11, 12));
 }
 
 QTEST_GUILESS_MAIN(DemoTest)

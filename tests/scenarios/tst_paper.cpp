@@ -25,7 +25,8 @@ JobSheet handSheet() { return jobSheet(handSeason(), handPlan(), QDate(2026, 11,
 QString output(const QString& program, const QStringList& arguments) {
     QProcess process;
     process.start(program, arguments);
-    if (!process.waitForStarted() || !process.waitForFinished(60'000)) qFatal("%s is missing: install poppler-utils", qPrintable(program));
+    if (!process.waitForStarted() || !process.waitForFinished(60'000))
+        qFatal("%s is missing: install poppler-utils", qPrintable(program));
     return QString::fromUtf8(process.readAllStandardOutput()).normalized(QString::NormalizationForm_KC);
 }
 
@@ -95,14 +96,16 @@ void PaperTest::everyJobInOrderOnOnePage() {
         QCOMPARE(pagesOf(path), 1);
         const QString text = textOf(path);
         qsizetype at = 0;
-        for (const char* part : {"Sedge Lanes", "Job sheet", "Thursday 12 November 2026", "Not confirmed yet", "UNMET: Late Fours",
-                                 "17:17", "Ready Otter", "17:22", "17:39", "lanes 1-8, Reed 38", "conditioner 160 mL", "17:38",
-                                 "Empty the waste", "17:44", "17:52", "lanes 9-12, Otter", "Closing down", "page 1 of 1"}) {
+        for (const char* part :
+             {"Sedge Lanes", "Job sheet", "Thursday 12 November 2026", "Not confirmed yet", "UNMET: Late Fours", "17:17",
+              "Ready Otter", "17:22", "17:39", "lanes 1-8, Reed 38", "conditioner 160 mL", "17:38", "Empty the waste", "17:44",
+              "17:52", "lanes 9-12, Otter", "Closing down", "page 1 of 1"}) {
             const qsizetype found = text.indexOf(part, at);
             QVERIFY2(found >= 0, part);
             at = found;
         }
-        for (const char* caution : {"Batteries:", "Chemicals:", "Slippery:", "Lifting:", "Moving parts:", "Waste:", "Local codes"}) {
+        for (const char* caution :
+             {"Batteries:", "Chemicals:", "Slippery:", "Lifting:", "Moving parts:", "Waste:", "Local codes"}) {
             QVERIFY2(text.contains(caution), caution);
         }
     }
@@ -142,7 +145,8 @@ void PaperTest::anEmptyDayIsOnePage() {
 }
 
 void PaperTest::hostileNamesAreText() {
-    const QStringList names{"Bob <img src='file:///etc/hostname'>", "&lt;b&gt;Fours&lt;/b&gt;", "O'Brien \"Ace\"", "../../CON", "%1 %n"};
+    const QStringList names{"Bob <img src='file:///etc/hostname'>", "&lt;b&gt;Fours&lt;/b&gt;", "O'Brien \"Ace\"", "../../CON",
+                            "%1 %n"};
     for (const QString& name : names) {
         Plan plan = handPlan();
         plan.jobs[0].neededBy[0].title = name;
@@ -199,7 +203,8 @@ void PaperTest::aPdfThatCannotBeWrittenLeavesNothing() {
     QVERIFY(!QDir(m_folder.filePath("no")).exists());
     const QByteArray pipe = m_folder.filePath("pipe").toUtf8();
     QCOMPARE(mkfifo(pipe.constData(), 0600), 0);
-    QCOMPARE(writeSheetPdf(QString::fromUtf8(pipe), handSheet(), speech(), PaperSize::A4).error().finding.rule, QByteArray("file.not-a-file"));
+    QCOMPARE(writeSheetPdf(QString::fromUtf8(pipe), handSheet(), speech(), PaperSize::A4).error().finding.rule,
+             QByteArray("file.not-a-file"));
     struct stat info {};
     QCOMPARE(stat(pipe.constData(), &info), 0);
     QVERIFY(S_ISFIFO(info.st_mode));

@@ -30,7 +30,7 @@ inline Answer command(const QStringList& arguments) {
     return {status.value_or(-1), QString::fromUtf8(out.data()), QString::fromUtf8(err.data())};
 }
 
-/// The demo centre as of 2026-11-12, 15:00, made once and copied for each test.
+/// A folder with a centre; commands run as of 2026-11-12, 15:00.
 class DemoFolder {
 public:
     explicit DemoFolder(const QByteArray& centre) { write("demo.laneward", centre); }
@@ -39,7 +39,8 @@ public:
     QString path(const QString& name) const { return m_folder.filePath(name); }
     void write(const QString& name, const QByteArray& content) const {
         QFile file(path(name));
-        if (!file.open(QIODevice::WriteOnly) || file.write(content) != content.size()) qFatal("cannot write %s", qPrintable(name));
+        if (!file.open(QIODevice::WriteOnly) || file.write(content) != content.size())
+            qFatal("cannot write %s", qPrintable(name));
     }
     QByteArray read(const QString& name) const {
         QFile file(path(name));
@@ -53,5 +54,19 @@ public:
 private:
     QTemporaryDir m_folder;
 };
+
+/// The demo centre as of 2026-11-12, 15:00, as the bytes of its file; empty when it could not be made.
+inline QByteArray demoCentreFile() {
+    const DemoFolder folder;
+    if (folder.run({"demo"}).status != 0 || !QDir().mkpath(folder.path("b"))) return {};
+    // A copy by backup, so that nothing is left in a journal beside the file.
+    QFile copy(folder.run({"backup", folder.path("b")}).out.trimmed());
+    if (!copy.open(QIODevice::ReadOnly)) return {};
+    folder.write("copy.laneward", copy.readAll());
+    // Opened to be written once, the file has the form that it keeps.
+    folder.write("nothing.json", "[]");
+    return folder.run({"record", folder.path("nothing.json")}, "copy.laneward").status == 0 ? folder.read("copy.laneward")
+                                                                                            : QByteArray();
+}
 
 }  // namespace support

@@ -100,7 +100,8 @@ inline laneward::Shortfall handShortfall() {
     shortfall.lanes = LaneSet::range(5, 8);
     shortfall.missing = minutes(12);
     shortfall.reasons = {{Severity::Warning, "short.no-time", "Late Fours", {minutes(12), handAt(19, 50)}}};
-    shortfall.remedies = {{{Severity::Note, "remedy.move-event", "Late Fours", {minutes(12), handAt(20, 12)}}, minutes(12), true}};
+    shortfall.remedies = {
+        {{Severity::Note, "remedy.move-event", "Late Fours", {minutes(12), handAt(20, 12)}}, minutes(12), true}};
     return shortfall;
 }
 

@@ -14,7 +14,8 @@ namespace {
 
 QList<QStringList> fieldsOf(const CsvTable& table) {
     QList<QStringList> all;
-    for (const CsvRecord& record : table.records) all += record.fields;
+    for (const CsvRecord& record : table.records)
+        all += record.fields;
     return all;
 }
 
@@ -25,7 +26,8 @@ QByteArray ruleOf(const QByteArray& bytes) {
 
 QByteArray written(const QStringList& fields) {
     std::vector<CsvField> list;
-    for (const QString& field : fields) list.push_back({field, false});
+    for (const QString& field : fields)
+        list.push_back({field, false});
     return csvRecord(list);
 }
 
@@ -138,7 +140,8 @@ void CsvTest::tooLargeIsRefusedAtOnce() {
 
 void CsvTest::tooManyRowsAreRefused() {
     QByteArray rows;
-    for (int n = 0; n <= limits::importRows; ++n) rows += "1\n";
+    for (int n = 0; n <= limits::importRows; ++n)
+        rows += "1\n";
     QCOMPARE(ruleOf(rows), QByteArray("csv.too-large"));
     rows.chop(2);
     QCOMPARE(ruleOf(rows), QByteArray());
@@ -179,21 +182,24 @@ void CsvTest::quotingAsTheStandardSays() {
 
 void CsvTest::randomTablesComeBackEqual() {
     std::mt19937_64 dice(20'261'112);
-    const QStringList pieces{"a", "Wren 36", ",", ";", "\"", "\r\n", "\n", "\t", "=", "-", "'", "ü", "😀", " ", "@", QString(QChar(0x202e))};
+    const QStringList pieces{"a", "Wren 36", ",", ";", "\"", "\r\n", "\n", "\t",
+                             "=", "-",       "'", "ü", "😀",  " ",    "@",  QString(QChar(0x202e))};
     for (int round = 0; round < 500; ++round) {
         const int width = 1 + int(dice() % 5);
         QList<QStringList> rows;
         QByteArray bytes;
         // A first record in plain words settles the separator, as the header of our own files does.
         QStringList names;
-        for (int n = 0; n < width; ++n) names += QString("c%1").arg(n);
+        for (int n = 0; n < width; ++n)
+            names += QString("c%1").arg(n);
         rows += names;
         bytes += written(names);
         for (int row = int(dice() % 6); row > 0; --row) {
             QStringList fields;
             for (int n = 0; n < width; ++n) {
                 QString field;
-                for (int k = int(dice() % 5); k > 0; --k) field += pieces[qsizetype(dice() % size_t(pieces.size()))];
+                for (int k = int(dice() % 5); k > 0; --k)
+                    field += pieces[qsizetype(dice() % size_t(pieces.size()))];
                 fields += field;
             }
             rows += fields;
@@ -214,10 +220,18 @@ void CsvTest::malformedTextsNeverCrash() {
         for (int k = 1 + int(dice() % 4); k > 0; --k) {
             const qsizetype at = qsizetype(dice() % size_t(text.size()));
             switch (dice() % 4) {
-                case 0: text.truncate(at + 1); break;
-                case 1: text[at] = char(dice() % 256); break;
-                case 2: text.insert(at, QByteArray("\"\0\r\n;\t,\xff", 8)[qsizetype(dice() % 8)]); break;
-                default: text.insert(at, text.mid(at / 2, 20)); break;
+                case 0:
+                    text.truncate(at + 1);
+                    break;
+                case 1:
+                    text[at] = char(dice() % 256);
+                    break;
+                case 2:
+                    text.insert(at, QByteArray("\"\0\r\n;\t,\xff", 8)[qsizetype(dice() % 8)]);
+                    break;
+                default:
+                    text.insert(at, text.mid(at / 2, 20));
+                    break;
             }
         }
         const Result<CsvTable> table = readCsv(text, "f.csv");

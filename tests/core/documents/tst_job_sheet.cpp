@@ -36,7 +36,8 @@ void compareWithKept(const QByteArray& made, const QString& name) {
     QVERIFY2(file.open(QIODevice::ReadOnly), qPrintable(path));
     const QByteArrayList expected = file.readAll().split('\n');
     const QByteArrayList lines = made.split('\n');
-    for (qsizetype n = 0; n < qMin(lines.size(), expected.size()); ++n) QCOMPARE(lines[n], expected[n]);
+    for (qsizetype n = 0; n < qMin(lines.size(), expected.size()); ++n)
+        QCOMPARE(lines[n], expected[n]);
     QCOMPARE(lines.size(), expected.size());
 }
 
@@ -67,11 +68,12 @@ private Q_SLOTS:
 void JobSheetTest::stepsInOrderOfWork() {
     QList<int> kinds;
     const JobSheet sheet = handSheet();
-    for (const SheetStep& step : sheet.steps) kinds += int(step.kind);
+    for (const SheetStep& step : sheet.steps)
+        kinds += int(step.kind);
     using Kind = SheetStep::Kind;
     QList<int> expected;
-    for (Kind kind : {Kind::Prepare, Kind::Prepare, Kind::Prepare, Kind::Prepare, Kind::Job, Kind::EmptyWaste, Kind::Job, Kind::Return,
-                      Kind::CloseDown, Kind::CloseDown, Kind::CloseDown, Kind::CloseDown}) {
+    for (Kind kind : {Kind::Prepare, Kind::Prepare, Kind::Prepare, Kind::Prepare, Kind::Job, Kind::EmptyWaste, Kind::Job,
+                      Kind::Return, Kind::CloseDown, Kind::CloseDown, Kind::CloseDown, Kind::CloseDown}) {
         expected += int(kind);
     }
     QCOMPARE(kinds, expected);
@@ -84,9 +86,11 @@ void JobSheetTest::cautionsInFullOnlyTheFirstTime() {
     QMap<QByteArray, int> full;
     const JobSheet sheet = handSheet();
     for (const SheetStep& step : sheet.steps) {
-        for (const Finding& caution : step.cautions) full[caution.rule]++;
+        for (const Finding& caution : step.cautions)
+            full[caution.rule]++;
     }
-    for (const char* rule : {"caution.battery", "caution.chemicals", "caution.slippery", "caution.lifting", "caution.moving-parts", "caution.waste"}) {
+    for (const char* rule : {"caution.battery", "caution.chemicals", "caution.slippery", "caution.lifting",
+                             "caution.moving-parts", "caution.waste"}) {
         QCOMPARE(full.value(rule), 1);
     }
     QVERIFY(full.value("caution.moving-parts-again") >= 2);
@@ -147,8 +151,10 @@ void JobSheetTest::doneJobsAreTicked() {
 void JobSheetTest::anotherDayStartsFull() {
     SeasonState season = handSeason();
     season.readings = {{{"r"}, {"ada"}, {{"m1"}, handAt(9, 0), {millilitres(1), Microlitres{0}}, {}, {}, 1, {}}, {}}};
-    QCOMPARE(jobSheet(season, handPlan(), QDate(2026, 11, 12), handAt(15, 0)).readiness[0].readiness.now.conditioner[0].value, 1'000);
-    QCOMPARE(jobSheet(season, handPlan(), QDate(2026, 11, 13), handAt(15, 0)).readiness[0].readiness.now.conditioner[0].value, 2'000'000);
+    QCOMPARE(jobSheet(season, handPlan(), QDate(2026, 11, 12), handAt(15, 0)).readiness[0].readiness.now.conditioner[0].value,
+             1'000);
+    QCOMPARE(jobSheet(season, handPlan(), QDate(2026, 11, 13), handAt(15, 0)).readiness[0].readiness.now.conditioner[0].value,
+             2'000'000);
 }
 
 void JobSheetTest::textAsKept() { compareWithKept(sheetText(handSheet(), plain()).toUtf8(), "sheet.txt"); }
@@ -159,7 +165,8 @@ void JobSheetTest::jsonAsKept() {
 
 void JobSheetTest::jsonHasThePromisedKeys() {
     const QJsonObject sheet = sheetJson(handSheet(), plain());
-    for (const char* key : {"date", "plan_version", "readiness", "jobs", "steps", "duties", "cautions"}) QVERIFY2(sheet.contains(key), key);
+    for (const char* key : {"date", "plan_version", "readiness", "jobs", "steps", "duties", "cautions"})
+        QVERIFY2(sheet.contains(key), key);
     const QJsonObject job = sheet["jobs"].toArray()[0].toObject();
     for (const char* key : {"id", "state", "date", "machine", "outing", "start", "end", "lanes", "pattern", "treatment", "steps",
                             "reasons", "needed_by", "slack_min", "late_min", "conditioner_ul", "cleaner_ul", "waste_ul"}) {
@@ -178,7 +185,8 @@ void JobSheetTest::textFitsEightyColumns() {
     SeasonState season = handSeason();
     season.centre.machines[0].name = "The elder machine of the two that we have";
     const QString text = sheetText(jobSheet(season, handPlan(), QDate(2026, 11, 12), handAt(15, 0)), plain());
-    for (const QString& line : text.split('\n')) QVERIFY2(line.size() <= 80, qPrintable(line));
+    for (const QString& line : text.split('\n'))
+        QVERIFY2(line.size() <= 80, qPrintable(line));
 }
 
 void JobSheetTest::nothingToRun() {
@@ -195,8 +203,9 @@ void JobSheetTest::csvHasOneRecordAJob() {
     const QByteArrayList lines = sheetCsv(handSheet(), plain()).split('\n');
     QCOMPARE(lines.size(), 4);
     QVERIFY(lines[0].startsWith("id,state,date,machine,outing,start,end,lanes,pattern,treatment"));
-    QCOMPARE(lines[1], QByteArray("2026-11-12-m1-1717,proposed,2026-11-12,Otter,1,2026-11-12T17:17:20+00:00,2026-11-12T17:38:20+00:00,"
-                                  "1-8,Reed 38,clean-and-condition,Thursday Fours,26,0,160000,880000,800000\r"));
+    QCOMPARE(lines[1],
+             QByteArray("2026-11-12-m1-1717,proposed,2026-11-12,Otter,1,2026-11-12T17:17:20+00:00,2026-11-12T17:38:20+00:00,"
+                        "1-8,Reed 38,clean-and-condition,Thursday Fours,26,0,160000,880000,800000\r"));
     QVERIFY(lines[2].contains(",-7,0,"));
 }
 
@@ -252,7 +261,8 @@ void JobSheetTest::jobsAsCalendar() {
 
 void JobSheetTest::firstPairTwiceIsSaid() {
     Plan plan = handPlan();
-    plan.jobs[0].steps.insert(plan.jobs[0].steps.begin() + 1, {StepKind::FirstPairTwice, {handAt(17, 22, 20), handAt(17, 26)}, {1, 2}});
+    plan.jobs[0].steps.insert(plan.jobs[0].steps.begin() + 1,
+                              {StepKind::FirstPairTwice, {handAt(17, 22, 20), handAt(17, 26)}, {1, 2}});
     const JobSheet sheet = jobSheet(handSeason(), plan, QDate(2026, 11, 12), handAt(15, 0));
     QVERIFY(sheetText(sheet, plain()).contains("work lanes 1-2 twice"));
     QCOMPARE(sheet.steps.size(), handSheet().steps.size());

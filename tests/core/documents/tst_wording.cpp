@@ -61,7 +61,8 @@ private Q_SLOTS:
 };
 
 void WordingTest::everyRuleOfPlanningHasWords() {
-    for (std::string_view rule : planningRules) QVERIFY2(isWorded(QByteArray(rule.data(), qsizetype(rule.size()))), rule.data());
+    for (std::string_view rule : planningRules)
+        QVERIFY2(isWorded(QByteArray(rule.data(), qsizetype(rule.size()))), rule.data());
 }
 
 void WordingTest::everyRuleInTheSourcesHasWords() {
@@ -78,7 +79,8 @@ void WordingTest::everyRuleInTheSourcesHasWords() {
 void WordingTest::markersAreFilledOnce() {
     QCOMPARE(said("edit.conflict", "%2 %T2 <b>", {QString("%1"), handAt(17, 17)}),
              QString("'%2 %T2 <b>' was changed meanwhile by %1, Thu 2026-11-12, 17:17; nothing was overwritten"));
-    QCOMPARE(said("short.no-time", "Late Fours", {minutes(12), handAt(19, 50)}), QString("12 min missing: the lanes are clear at 19:50"));
+    QCOMPARE(said("short.no-time", "Late Fours", {minutes(12), handAt(19, 50)}),
+             QString("12 min missing: the lanes are clear at 19:50"));
     QCOMPARE(said("remedy.shorter-treatment", "Fours", {std::int64_t{1}}), QString("ask less for Fours: condition only"));
     QCOMPARE(said("remedy.fewer-lanes", "Fours", {std::int64_t{6}}), QString("give Fours fewer lanes: 6 could be made ready"));
     // What a finding does not say is left out.
@@ -94,7 +96,9 @@ void WordingTest::aRuleWithoutWordsKeepsItsFacts() {
 void WordingTest::valuesByTheirType_data() {
     QTest::addColumn<QString>("made");
     QTest::addColumn<QString>("expected");
-    const auto add = [](const char* name, const Value& value, const QString& expected) { QTest::newRow(name) << text(value, plain()) << expected; };
+    const auto add = [](const char* name, const Value& value, const QString& expected) {
+        QTest::newRow(name) << text(value, plain()) << expected;
+    };
     add("number", std::int64_t{12}, "12");
     add("seconds", Seconds{45}, "45 s");
     add("minutes", minutes(9), "9 min");
@@ -147,7 +151,8 @@ void WordingTest::localesDecideTheForm() {
 void WordingTest::namesAreShownAsTyped_data() {
     QTest::addColumn<QString>("name");
     QTest::addColumn<QString>("expected");
-    for (const char* same : {"Bob <img src='file:///etc/passwd'>", "&lt;b&gt;", "O'Brien \"Ace\"", "../../CON", "👩‍👧 Öre", "يوم", "%1 %2"}) {
+    for (const char* same : {"Bob <img src='file:///etc/passwd'>", "&lt;b&gt;", "O'Brien \"Ace\"", "../../CON",
+                             "👩‍👧 Öre", "يوم", "%1 %2"}) {
         QTest::newRow(same) << QString::fromUtf8(same) << QString::fromUtf8(same);
     }
     QTest::newRow("override") << QString(QChar(0x202e)) + "evil" << QString("‹RLO›evil");
@@ -167,23 +172,30 @@ void WordingTest::namesAreShownAsTyped() {
 void WordingTest::recurrenceInWords_data() {
     QTest::addColumn<QString>("rule");
     QTest::addColumn<QString>("expected");
-    QTest::newRow("weekly") << "FREQ=WEEKLY" << "Every Thursday; first: 2026-09-03, 2026-09-10, 2026-09-17";
+    QTest::newRow("weekly") << "FREQ=WEEKLY"
+                            << "Every Thursday; first: 2026-09-03, 2026-09-10, 2026-09-17";
     QTest::newRow("until") << "FREQ=WEEKLY;BYDAY=TH;UNTIL=20260917T230000Z"
                            << "Every Thursday until 2026-09-17; first: 2026-09-03, 2026-09-10, 2026-09-17";
     QTest::newRow("count") << "FREQ=WEEKLY;BYDAY=MO,TH;COUNT=3"
                            << "Every Monday and Thursday, 3 times in all; first: 2026-09-03, 2026-09-07, 2026-09-10";
-    QTest::newRow("fortnight") << "FREQ=WEEKLY;INTERVAL=2" << "Every 2 weeks on Thursday; first: 2026-09-03, 2026-09-17, 2026-10-01";
-    QTest::newRow("daily") << "FREQ=DAILY;COUNT=2" << "Every day, 2 times in all; first: 2026-09-03, 2026-09-04";
-    QTest::newRow("every other day") << "FREQ=DAILY;INTERVAL=2" << "Every 2 days; first: 2026-09-03, 2026-09-05, 2026-09-07";
-    QTest::newRow("monthly") << "FREQ=MONTHLY" << "Every month on day 3; first: 2026-09-03, 2026-10-03, 2026-11-03";
+    QTest::newRow("fortnight") << "FREQ=WEEKLY;INTERVAL=2"
+                               << "Every 2 weeks on Thursday; first: 2026-09-03, 2026-09-17, 2026-10-01";
+    QTest::newRow("daily") << "FREQ=DAILY;COUNT=2"
+                           << "Every day, 2 times in all; first: 2026-09-03, 2026-09-04";
+    QTest::newRow("every other day") << "FREQ=DAILY;INTERVAL=2"
+                                     << "Every 2 days; first: 2026-09-03, 2026-09-05, 2026-09-07";
+    QTest::newRow("monthly") << "FREQ=MONTHLY"
+                             << "Every month on day 3; first: 2026-09-03, 2026-10-03, 2026-11-03";
     QTest::newRow("first Thursday") << "FREQ=MONTHLY;BYDAY=1TH"
                                     << "Every month on the first Thursday; first: 2026-09-03, 2026-10-01, 2026-11-05";
     QTest::newRow("every third month") << "FREQ=MONTHLY;INTERVAL=3;BYMONTHDAY=3"
                                        << "Every 3 months on day 3; first: 2026-09-03, 2026-12-03, 2027-03-03";
-    QTest::newRow("yearly") << "FREQ=YEARLY" << "Every year on 3 September; first: 2026-09-03, 2027-09-03, 2028-09-03";
+    QTest::newRow("yearly") << "FREQ=YEARLY"
+                            << "Every year on 3 September; first: 2026-09-03, 2027-09-03, 2028-09-03";
     QTest::newRow("beyond words") << "FREQ=MONTHLY;BYDAY=TH;BYSETPOS=1"
                                   << "By the rule FREQ=MONTHLY;BYDAY=TH;BYSETPOS=1; first: 2026-09-03, 2026-10-01, 2026-11-05";
-    QTest::newRow("once") << "" << "Once, on Thursday 3 September 2026";
+    QTest::newRow("once") << ""
+                          << "Once, on Thursday 3 September 2026";
 }
 
 void WordingTest::recurrenceInWords() {
@@ -221,14 +233,22 @@ void WordingTest::exceptionsAndNextDates() {
 }
 
 void WordingTest::enumerationsHaveWords() {
-    for (Treatment t : allTreatments) QVERIFY(!text(t).isEmpty());
-    for (int n = 0; n <= int(EventKind::Other); ++n) QVERIFY(!text(EventKind(n)).isEmpty());
-    for (int n = 0; n <= int(DemandKind::AsItIs); ++n) QVERIFY(!text(DemandKind(n)).isEmpty());
-    for (int n = 0; n <= int(JobState::Dropped); ++n) QVERIFY(!text(JobState(n)).isEmpty());
-    for (int n = 0; n <= int(StepKind::ReturnToBay); ++n) QVERIFY(!text(StepKind(n)).isEmpty());
-    for (int n = 0; n <= int(Role::Manager); ++n) QVERIFY(!text(Role(n)).isEmpty());
-    for (int n = 0; n <= int(IncidentKind::NearMiss); ++n) QVERIFY(!text(IncidentKind(n)).isEmpty());
-    for (int n = 0; n <= int(RunResult::Void); ++n) QVERIFY(!text(RunResult(n)).isEmpty());
+    for (Treatment t : allTreatments)
+        QVERIFY(!text(t).isEmpty());
+    for (int n = 0; n <= int(EventKind::Other); ++n)
+        QVERIFY(!text(EventKind(n)).isEmpty());
+    for (int n = 0; n <= int(DemandKind::AsItIs); ++n)
+        QVERIFY(!text(DemandKind(n)).isEmpty());
+    for (int n = 0; n <= int(JobState::Dropped); ++n)
+        QVERIFY(!text(JobState(n)).isEmpty());
+    for (int n = 0; n <= int(StepKind::ReturnToBay); ++n)
+        QVERIFY(!text(StepKind(n)).isEmpty());
+    for (int n = 0; n <= int(Role::Manager); ++n)
+        QVERIFY(!text(Role(n)).isEmpty());
+    for (int n = 0; n <= int(IncidentKind::NearMiss); ++n)
+        QVERIFY(!text(IncidentKind(n)).isEmpty());
+    for (int n = 0; n <= int(RunResult::Void); ++n)
+        QVERIFY(!text(RunResult(n)).isEmpty());
 }
 
 QTEST_GUILESS_MAIN(WordingTest)

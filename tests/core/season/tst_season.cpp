@@ -238,7 +238,8 @@ void SeasonTest::readinessSaysWhatIsShort() {
     season.centre.outages = {outage};
     QByteArrayList rules;
     const std::vector<Readiness> ready = readinessOf(season, plan, handAt(15, 0));
-    for (const Finding& finding : ready[0].findings) rules += finding.rule;
+    for (const Finding& finding : ready[0].findings)
+        rules += finding.rule;
     QCOMPARE(rules, (QByteArrayList{"readiness.out-of-service", "readiness.short-conditioner", "readiness.short-cleaner",
                                     "readiness.short-waste", "readiness.short-charge"}));
 }
