@@ -223,23 +223,8 @@
         <translation>%1, heute Abend nichts nötig</translation>
     </message>
     <message>
-        <source>%1 of %2, tonight adds %3</source>
-        <translation>%1 von %2, heute Abend kommen %3 dazu</translation>
-    </message>
-    <message>
         <source>Waste</source>
         <translation>Schmutztank</translation>
-    </message>
-    <message>
-        <source>%1 left, tonight takes %2</source>
-        <translation>noch %1, heute Abend nötig: %2</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n lane(s)</source>
-        <translation>
-            <numerusform>%n Bahn</numerusform>
-            <numerusform>%n Bahnen</numerusform>
-        </translation>
     </message>
     <message>
         <source>Pack</source>
@@ -256,6 +241,47 @@
     <message>
         <source>Cleaner</source>
         <translation>Reiniger</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1; %n refill(s) planned</source>
+        <translation>
+            <numerusform>%1; einmal Nachfüllen geplant</numerusform>
+            <numerusform>%1; %n-mal Nachfüllen geplant</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>amount of capacity</comment>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>%1, tonight adds %2</source>
+        <translation>%1, heute kommen %2 dazu</translation>
+    </message>
+    <message>
+        <source>%1, tonight adds none</source>
+        <translation>%1, heute kommt nichts dazu</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1; emptied %n time(s)</source>
+        <translation>
+            <numerusform>%1; einmal geleert</numerusform>
+            <numerusform>%1; %n-mal geleert</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s) left</source>
+        <translation>
+            <numerusform>noch %n Bahn</numerusform>
+            <numerusform>noch %n Bahnen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1; %n swap(s) planned</source>
+        <translation>
+            <numerusform>%1; ein Akkuwechsel geplant</numerusform>
+            <numerusform>%1; %n Akkuwechsel geplant</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -277,6 +303,10 @@
 </context>
 <context>
     <name>WhyText</name>
+    <message>
+        <source>no time to spare</source>
+        <translation>kein Spielraum</translation>
+    </message>
     <message>
         <source>%1 to %2</source>
         <translation>%1 bis %2</translation>
@@ -681,8 +711,8 @@
 <context>
     <name>laneward::AskBar</name>
     <message>
-        <source>&amp;Leave it (Esc)</source>
-        <translation>So &amp;lassen (Esc)</translation>
+        <source>Leave it (Esc)</source>
+        <translation>So lassen (Esc)</translation>
     </message>
 </context>
 <context>
@@ -692,12 +722,12 @@
         <translation>%1 verschieben</translation>
     </message>
     <message>
-        <source>&amp;This date only</source>
-        <translation>&amp;Nur diesen Termin</translation>
+        <source>This date only</source>
+        <translation>Nur dieser Termin</translation>
     </message>
     <message>
-        <source>The &amp;whole series</source>
-        <translation>Die &amp;ganze Serie</translation>
+        <source>The whole series</source>
+        <translation>Die ganze Serie</translation>
     </message>
     <message>
         <source>Move %1 to %2, %3?</source>
@@ -708,12 +738,12 @@
         <translation>%1 entfernen?</translation>
     </message>
     <message>
-        <source>Cancel &amp;only %1</source>
-        <translation>&amp;Nur %1 absagen</translation>
+        <source>Cancel only %1</source>
+        <translation>Nur %1 absagen</translation>
     </message>
     <message>
-        <source>Delete the &amp;whole series</source>
-        <translation>Die &amp;ganze Serie löschen</translation>
+        <source>Delete the whole series</source>
+        <translation>Die ganze Serie löschen</translation>
     </message>
     <message>
         <source>Cancel %1 on %2</source>
@@ -839,16 +869,12 @@
         <translation>Zu kopierende Serien</translation>
     </message>
     <message>
-        <source>&amp;First date of the new season</source>
-        <translation>&amp;Erster Tag der neuen Saison</translation>
+        <source>First date of the new season</source>
+        <translation>Erster Tag der neuen Saison</translation>
     </message>
     <message>
         <source>What would be added</source>
         <translation>Was dazukäme</translation>
-    </message>
-    <message>
-        <source>&amp;Holidays to leave out</source>
-        <translation>Auszulassende &amp;Feiertage</translation>
     </message>
     <message>
         <source>Holidays to leave out</source>
@@ -859,16 +885,16 @@
         <translation>Feiertag</translation>
     </message>
     <message>
-        <source>Leave &amp;out</source>
-        <translation>Aus&amp;lassen</translation>
+        <source>Leave out</source>
+        <translation>Auslassen</translation>
     </message>
     <message>
-        <source>Put &amp;back</source>
-        <translation>&amp;Zurückholen</translation>
+        <source>Put back</source>
+        <translation>Wieder aufnehmen</translation>
     </message>
     <message>
-        <source>&amp;Close</source>
-        <translation>S&amp;chließen</translation>
+        <source>Close (Esc)</source>
+        <translation>Schließen (Esc)</translation>
     </message>
     <message>
         <source>%1 (ended; began %2)</source>
@@ -894,10 +920,10 @@
         <translation>Erste Abende:</translation>
     </message>
     <message numerus="yes">
-        <source>Copy &amp;%n series</source>
+        <source>Copy %n series</source>
         <translation>
-            <numerusform>%n Serie &amp;kopieren</numerusform>
-            <numerusform>%n Serien &amp;kopieren</numerusform>
+            <numerusform>Eine Serie kopieren</numerusform>
+            <numerusform>%n Serien kopieren</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -1023,8 +1049,8 @@
         <translation>S&amp;peichern</translation>
     </message>
     <message>
-        <source>&amp;Add event</source>
-        <translation>Hin&amp;zufügen</translation>
+        <source>&amp;Save new event</source>
+        <translation>Neue Veranstaltung &amp;speichern</translation>
     </message>
     <message>
         <source>Times are those of %1.</source>
@@ -1111,7 +1137,7 @@
         <translation> min</translation>
     </message>
     <message>
-        <source>&amp;More</source>
+        <source>Mo&amp;re</source>
         <translation>&amp;Mehr</translation>
     </message>
     <message>
@@ -1159,12 +1185,12 @@
         <translation>Was sich ändert</translation>
     </message>
     <message>
-        <source>Re&amp;vert</source>
-        <translation>Z&amp;urücksetzen</translation>
+        <source>Revert</source>
+        <translation>Zurücksetzen</translation>
     </message>
     <message>
-        <source>&amp;Close</source>
-        <translation>S&amp;chließen</translation>
+        <source>Close (Esc)</source>
+        <translation>Schließen (Esc)</translation>
     </message>
     <message>
         <source>Change dates of %1</source>
@@ -1420,17 +1446,8 @@
         <translation>%1 knapp</translation>
     </message>
     <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
         <source>unplanned</source>
         <translation>ungeplant</translation>
-    </message>
-    <message>
-        <source>, </source>
-        <comment>between events in a list</comment>
-        <translation>, </translation>
     </message>
     <message>
         <source>%1: %2, lanes %3, start by %4, ready at %5</source>
@@ -1472,6 +1489,23 @@
         <source>For</source>
         <translation>Für</translation>
     </message>
+    <message>
+        <source>none</source>
+        <comment>no time to spare</comment>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>event, time</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>und %n weitere</numerusform>
+            <numerusform>und %n weitere</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>laneward::LanesPage</name>
@@ -1488,7 +1522,7 @@
         <translation>Blatt dru&amp;cken…</translation>
     </message>
     <message>
-        <source>E&amp;vening</source>
+        <source>Eve&amp;ning</source>
         <translation>Abe&amp;nd</translation>
     </message>
     <message>
@@ -2064,8 +2098,8 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Wiederholung</translation>
     </message>
     <message>
-        <source>Ta&amp;kes place</source>
-        <translation>Wiederh&amp;olung</translation>
+        <source>Takes &amp;place</source>
+        <translation>Findet s&amp;tatt</translation>
     </message>
     <message>
         <source>Every how many</source>
@@ -2104,10 +2138,6 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Anzahl der Termine</translation>
     </message>
     <message>
-        <source>E&amp;nds</source>
-        <translation>En&amp;de</translation>
-    </message>
-    <message>
         <source>Dates left out</source>
         <translation>Ausgelassene Termine</translation>
     </message>
@@ -2116,12 +2146,12 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Auszulassender Termin</translation>
     </message>
     <message>
-        <source>Leave &amp;out</source>
-        <translation>Aus&amp;lassen</translation>
+        <source>Leave out</source>
+        <translation>Auslassen</translation>
     </message>
     <message>
-        <source>Put &amp;back</source>
-        <translation>&amp;Zurückholen</translation>
+        <source>Put back</source>
+        <translation>Wieder aufnehmen</translation>
     </message>
     <message>
         <source>Left out</source>
@@ -2666,8 +2696,8 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Warum hier</translation>
     </message>
     <message>
-        <source>&amp;Edit event…</source>
-        <translation>&amp;Veranstaltung bearbeiten…</translation>
+        <source>Edit event…</source>
+        <translation>Veranstaltung bearbeiten…</translation>
     </message>
     <message>
         <source>&amp;Record…</source>

@@ -85,10 +85,31 @@
 <context>
     <name>Readiness</name>
     <message numerus="yes">
-        <source>%n lane(s)</source>
+        <source>%1; %n refill(s) planned</source>
         <translation>
-            <numerusform>%n lane</numerusform>
-            <numerusform>%n lanes</numerusform>
+            <numerusform>%1; %n refill planned</numerusform>
+            <numerusform>%1; %n refills planned</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1; emptied %n time(s)</source>
+        <translation>
+            <numerusform>%1; emptied %n time</numerusform>
+            <numerusform>%1; emptied %n times</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s) left</source>
+        <translation>
+            <numerusform>%n lane left</numerusform>
+            <numerusform>%n lanes left</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1; %n swap(s) planned</source>
+        <translation>
+            <numerusform>%1; %n swap planned</numerusform>
+            <numerusform>%1; %n swaps planned</numerusform>
         </translation>
     </message>
 </context>
@@ -150,10 +171,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>Copy &amp;%n series</source>
+        <source>Copy %n series</source>
         <translation>
-            <numerusform>Copy &amp;%n series</numerusform>
-            <numerusform>Copy &amp;%n series</numerusform>
+            <numerusform>Copy %n series</numerusform>
+            <numerusform>Copy %n series</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -195,6 +216,16 @@
         <translation>
             <numerusform>%n lane of the pack&apos;s charge</numerusform>
             <numerusform>%n lanes of the pack&apos;s charge</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>laneward::JobModel</name>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>and %n more</numerusform>
+            <numerusform>and %n more</numerusform>
         </translation>
     </message>
 </context>

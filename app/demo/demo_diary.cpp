@@ -77,8 +77,8 @@ std::vector<Row> leagues() {
     };
 }
 
-/// What goes on all the year round.
-std::vector<Row> regulars() {
+/// What goes on by day all the year round.
+std::vector<Row> days() {
     return {
         {"open-day",
          "Open play, daytime",
@@ -88,14 +88,6 @@ std::vector<Row> regulars() {
          270,
          {13, 14, 15, 16, 21, 22, 23, 24},
          {asks(DemandKind::AsItIs, nullptr)}},
-        {"open-evening",
-         "Open play, evening",
-         EventKind::OpenPlay,
-         anyDay,
-         QTime(17, 30),
-         330,
-         LaneSet::range(21, 24),
-         {recent("wren-36", 26, 12)}},
         {"alder-hill",
          "Alder Hill School",
          EventKind::School,
@@ -123,24 +115,6 @@ std::vector<Row> regulars() {
          LaneSet::range(1, 6),
          {asks(DemandKind::AsItIs, nullptr)},
          12},
-        {"academy-teal",
-         "Academy, short oil",
-         EventKind::Practice,
-         1,
-         QTime(17, 0),
-         75,
-         LaneSet::range(17, 20),
-         {fresh("teal-34")},
-         12},
-        {"academy-nightjar",
-         "Academy, scratch squad",
-         EventKind::Practice,
-         3,
-         QTime(16, 45),
-         75,
-         LaneSet::range(1, 4),
-         {recent("nightjar-43", 24, 4)},
-         10},
         {"tadpoles",
          "Tadpoles juniors",
          EventKind::Other,
@@ -159,6 +133,38 @@ std::vector<Row> regulars() {
          LaneSet::range(1, 6),
          {asks(DemandKind::AsItIs, nullptr)},
          30},
+    };
+}
+
+/// What goes on in the evening all the year round.
+std::vector<Row> evenings() {
+    return {
+        {"open-evening",
+         "Open play, evening",
+         EventKind::OpenPlay,
+         anyDay,
+         QTime(17, 30),
+         330,
+         LaneSet::range(21, 24),
+         {recent("wren-36", 26, 12)}},
+        {"academy-teal",
+         "Academy, short oil",
+         EventKind::Practice,
+         1,
+         QTime(17, 0),
+         75,
+         LaneSet::range(17, 20),
+         {fresh("teal-34")},
+         12},
+        {"academy-nightjar",
+         "Academy, scratch squad",
+         EventKind::Practice,
+         3,
+         QTime(16, 45),
+         75,
+         LaneSet::range(1, 4),
+         {recent("nightjar-43", 24, 4)},
+         10},
         {"lantern-disco",
          "Lantern disco",
          EventKind::OpenPlay,
@@ -203,8 +209,10 @@ std::vector<Series> diary(QDate today) {
         all.push_back(seriesOf(row, "-last", today, 52, 30));
         all.push_back(seriesOf(row, "", today, 16, 36));
     }
-    for (const Row& row : regulars())
-        all.push_back(seriesOf(row, "", today, 52, 0));
+    for (const std::vector<Row>& regulars : {days(), evenings()}) {
+        for (const Row& row : regulars)
+            all.push_back(seriesOf(row, "", today, 52, 0));
+    }
     return all;
 }
 

@@ -1,5 +1,7 @@
 #include "app/demo/demo_parts.h"
 
+#include <span>
+
 namespace laneward::demo {
 
 namespace {
@@ -20,97 +22,37 @@ struct Recipe {
     int endFeet;
     int dose;  ///< microlitres per board and lap
     const char* note;
-    std::vector<Row> rows;
+    std::span<const Row> rows;
 };
 
 constexpr Direction out = Direction::Out;
 constexpr Direction back = Direction::Back;
 
-std::vector<Recipe> recipes() {
-    return {
-        {"avocet-39",
-         "Avocet 39",
-         39,
-         45,
-         "Even, for experienced leagues.",
-         {{out, 2, 38, 2, 0, 6},
-          {out, 6, 34, 3, 6, 18},
-          {out, 9, 31, 3, 18, 28},
-          {out, 4, 36, 1, 28, 39},
-          {back, 3, 37, 2, 20, 35},
-          {back, 8, 32, 3, 8, 20},
-          {back, 11, 29, 2, 0, 8}}},
-        {"bittern-38",
-         "Bittern 38",
-         38,
-         45,
-         "",
-         {{out, 2, 38, 1, 0, 8},
-          {out, 8, 32, 4, 8, 16},
-          {out, 11, 29, 4, 16, 24},
-          {out, 2, 38, 1, 24, 38},
-          {back, 12, 28, 4, 18, 30},
-          {back, 10, 30, 3, 9, 18},
-          {back, 6, 34, 1, 0, 9}}},
-        {"curlew-41",
-         "Curlew 41",
-         41,
-         50,
-         "",
-         {{out, 2, 38, 2, 0, 9},
-          {out, 7, 33, 3, 9, 20},
-          {out, 10, 30, 3, 20, 31},
-          {out, 2, 38, 1, 31, 41},
-          {back, 9, 31, 3, 20, 33},
-          {back, 12, 28, 3, 7, 20},
-          {back, 13, 27, 1, 0, 7}}},
-        {"heron-45",
-         "Heron 45",
-         45,
-         50,
-         "Tournament pattern; needs both conditioners.",
-         {{out, 2, 38, 3, 0, 12},
-          {out, 4, 36, 3, 12, 26},
-          {out, 8, 32, 2, 26, 36, 1},
-          {out, 2, 38, 1, 36, 45, 1},
-          {back, 5, 35, 3, 24, 39},
-          {back, 9, 31, 2, 10, 24},
-          {back, 12, 28, 1, 0, 10}}},
-        {"nightjar-43",
-         "Nightjar 43",
-         43,
-         50,
-         "Scratch league; needs both conditioners.",
-         {{out, 2, 38, 2, 0, 10},
-          {out, 6, 34, 3, 10, 22},
-          {out, 9, 31, 3, 22, 34, 1},
-          {out, 2, 38, 1, 34, 43, 1},
-          {back, 7, 33, 3, 22, 37},
-          {back, 11, 29, 3, 8, 22}}},
-        {"teal-34",
-         "Teal 34",
-         34,
-         40,
-         "Short, for practice and juniors.",
-         {{out, 2, 38, 2, 0, 10},
-          {out, 7, 33, 3, 10, 20},
-          {out, 10, 30, 3, 20, 28},
-          {out, 2, 38, 1, 28, 34},
-          {back, 9, 31, 3, 12, 26},
-          {back, 12, 28, 3, 0, 12}}},
-        {"wren-36",
-         "Wren 36",
-         36,
-         45,
-         "The house pattern.",
-         {{out, 2, 38, 1, 0, 8},
-          {out, 9, 31, 4, 8, 16},
-          {out, 11, 29, 4, 16, 23},
-          {out, 2, 38, 1, 23, 36},
-          {back, 12, 28, 3, 16, 29},
-          {back, 10, 30, 3, 0, 16}}},
-    };
-}
+constexpr Row avocet[] = {{out, 2, 38, 2, 0, 6},    {out, 6, 34, 3, 6, 18},  {out, 9, 31, 3, 18, 28}, {out, 4, 36, 1, 28, 39},
+                          {back, 3, 37, 2, 20, 35}, {back, 8, 32, 3, 8, 20}, {back, 11, 29, 2, 0, 8}};
+constexpr Row bittern[] = {{out, 2, 38, 1, 0, 8},     {out, 8, 32, 4, 8, 16},   {out, 11, 29, 4, 16, 24}, {out, 2, 38, 1, 24, 38},
+                           {back, 12, 28, 4, 18, 30}, {back, 10, 30, 3, 9, 18}, {back, 6, 34, 1, 0, 9}};
+constexpr Row curlew[] = {{out, 2, 38, 2, 0, 9},    {out, 7, 33, 3, 9, 20},   {out, 10, 30, 3, 20, 31}, {out, 2, 38, 1, 31, 41},
+                          {back, 9, 31, 3, 20, 33}, {back, 12, 28, 3, 7, 20}, {back, 13, 27, 1, 0, 7}};
+constexpr Row heron[] = {{out, 2, 38, 3, 0, 12},     {out, 4, 36, 3, 12, 26},  {out, 8, 32, 2, 26, 36, 1},
+                         {out, 2, 38, 1, 36, 45, 1}, {back, 5, 35, 3, 24, 39}, {back, 9, 31, 2, 10, 24},
+                         {back, 12, 28, 1, 0, 10}};
+constexpr Row nightjar[] = {{out, 2, 38, 2, 0, 10},     {out, 6, 34, 3, 10, 22},  {out, 9, 31, 3, 22, 34, 1},
+                            {out, 2, 38, 1, 34, 43, 1}, {back, 7, 33, 3, 22, 37}, {back, 11, 29, 3, 8, 22}};
+constexpr Row teal[] = {{out, 2, 38, 2, 0, 10},  {out, 7, 33, 3, 10, 20},  {out, 10, 30, 3, 20, 28},
+                        {out, 2, 38, 1, 28, 34}, {back, 9, 31, 3, 12, 26}, {back, 12, 28, 3, 0, 12}};
+constexpr Row wren[] = {{out, 2, 38, 1, 0, 8},   {out, 9, 31, 4, 8, 16},    {out, 11, 29, 4, 16, 23},
+                        {out, 2, 38, 1, 23, 36}, {back, 12, 28, 3, 16, 29}, {back, 10, 30, 3, 0, 16}};
+
+constexpr Recipe recipes[] = {
+    {"avocet-39", "Avocet 39", 39, 45, "Even, for experienced leagues.", avocet},
+    {"bittern-38", "Bittern 38", 38, 45, "", bittern},
+    {"curlew-41", "Curlew 41", 41, 50, "", curlew},
+    {"heron-45", "Heron 45", 45, 50, "Tournament pattern; needs both conditioners.", heron},
+    {"nightjar-43", "Nightjar 43", 43, 50, "Scratch league; needs both conditioners.", nightjar},
+    {"teal-34", "Teal 34", 34, 40, "Short, for practice and juniors.", teal},
+    {"wren-36", "Wren 36", 36, 45, "The house pattern.", wren},
+};
 
 Pattern patternOf(const Recipe& recipe) {
     Pattern pattern;
@@ -129,7 +71,7 @@ Pattern patternOf(const Recipe& recipe) {
 
 std::vector<Pattern> patterns() {
     std::vector<Pattern> all;
-    for (const Recipe& recipe : recipes())
+    for (const Recipe& recipe : recipes)
         all.push_back(patternOf(recipe));
     return all;
 }

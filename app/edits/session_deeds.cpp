@@ -68,7 +68,8 @@ bool Session::commit(Edit& edit, const std::vector<Passage>& passages) {
     if (!counter) {
         const bool conflict = counter.error().kind == ErrorKind::Refused && !isReadOnly();
         refuse(counter.error());
-        if (conflict) lookForOthers();
+        // The line that says why stays: reload() alone says nothing.
+        if (const Outcome read = conflict ? reload() : Outcome(Nothing{}); !read) refuse(read.error());
         return false;
     }
     m_versions.written(counter->changes, passages);

@@ -13,8 +13,6 @@ bool isOpen(const Job& job) {
 
 namespace {
 
-constexpr int mostLines = 2;  // of events in one cell
-
 QString oneLine(QString text) { return text.replace(QChar::LineFeed, QStringLiteral(", ")); }
 
 JobRow rowOf(const RunLog& run, const SeasonState& season) {
@@ -91,28 +89,25 @@ QString JobModel::cell(const JobRow& row, int column) const {
             return clockTime(job.time.end, m_speech, true);
         case Lanes:
             return laneNumbers(job.laneSet(), m_speech);
-        case Pattern:
-            return row.pattern.isEmpty() ? text(job.treatment) : shown(row.pattern) + QChar::LineFeed + text(job.treatment);
+        case What:
+            return whatText(row);
         case Conditioner:
             return conditions(job.treatment) ? amountText(job.use.conditionerTotal(), m_speech) : QString();
         case Spare:
             return spareText(job);
         case Machine:
             return shown(row.machine);
-        case For:
-            break;
         default:
             return {};
     }
-    if (!row.planned) return tr("unplanned");
-    QStringList events;
-    for (const Need& need : job.neededBy) {
-        const QString event = tr("%1 %2", "event, time").arg(shown(need.title), clockTime(need.playBegins, m_speech));
-        if (!events.contains(event)) events.append(event);
-    }
-    if (events.size() <= mostLines) return events.join(QChar::LineFeed);
-    const int more = int(events.size()) - mostLines + 1;
-    return events.first() + QChar::LineFeed + tr("and %n more", nullptr, more);
+}
+
+/// Two lines: what is laid down, and for whom.
+QString JobModel::whatText(const JobRow& row) const {
+    const QString treatment = text(row.job.treatment);
+    const QString what = row.pattern.isEmpty() ? treatment : shown(row.pattern) + QStringLiteral(", ") + treatment;
+    const QString why = row.planned ? neededByText(row.job, m_speech) : tr("unplanned");
+    return why.isEmpty() ? what : what + QChar::LineFeed + why;
 }
 
 QVariant JobModel::sortKey(const JobRow& row, int column) const {
@@ -136,7 +131,7 @@ QVariant JobModel::sortKey(const JobRow& row, int column) const {
 
 QString JobModel::spoken(const JobRow& row) const {
     return tr("%1: %2, lanes %3, start by %4, ready at %5")
-        .arg(text(row.job.state), oneLine(cell(row, Pattern)), cell(row, Lanes), cell(row, StartBy), cell(row, ReadyAt));
+        .arg(text(row.job.state), oneLine(cell(row, What)), cell(row, Lanes), cell(row, StartBy), cell(row, ReadyAt));
 }
 
 QVariant JobModel::data(const QModelIndex& index, int role) const {
@@ -177,7 +172,7 @@ QVariant JobModel::headerData(int section, Qt::Orientation orientation, int role
             return tr("Ready at");
         case Lanes:
             return tr("Lanes");
-        case Pattern:
+        case What:
             return tr("What");
         case Conditioner:
             return tr("Conditioner");
@@ -185,8 +180,6 @@ QVariant JobModel::headerData(int section, Qt::Orientation orientation, int role
             return tr("Spare");
         case Machine:
             return tr("Machine");
-        case For:
-            return tr("For");
         default:
             return {};
     }

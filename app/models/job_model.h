@@ -23,7 +23,7 @@ class JobModel : public QAbstractTableModel {
     Q_OBJECT
 
 public:
-    enum Column { Mark, StartBy, ReadyAt, Lanes, Pattern, For, Conditioner, Spare, Machine, ColumnCount };
+    enum Column { Mark, StartBy, ReadyAt, Lanes, What, Conditioner, Spare, Machine, ColumnCount };
     enum Role { SortRole = Qt::UserRole, OpenRole };
 
     using QAbstractTableModel::QAbstractTableModel;
@@ -40,6 +40,7 @@ public:
 private:
     QString cell(const JobRow& row, int column) const;
     QVariant sortKey(const JobRow& row, int column) const;
+    QString whatText(const JobRow& row) const;
     QString spoken(const JobRow& row) const;
     QString spareText(const Job& job) const;
 

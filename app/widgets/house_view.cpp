@@ -1,5 +1,7 @@
 #include "app/widgets/house_view.h"
 
+#include "app/widgets/time_formats.h"
+
 #include <QFontMetricsF>
 #include <QKeyEvent>
 #include <QScrollBar>
@@ -91,7 +93,7 @@ void HouseView::prepare() {
     room.lineHeight = metrics.height();
     room.mirrored = m_ink.mirrored;
     const bool rows = m_dayHeight < HouseLayout::rowHeight * 2;
-    room.gutter = metrics.horizontalAdvance(rows ? m_speech.locale.toString(QDate(2026, 9, 30), QStringLiteral("ddd dd MMM"))
+    room.gutter = metrics.horizontalAdvance(rows ? shortDay(QDate(2026, 9, 30), m_speech.locale)
                                                  : clockTime(m_data.range.begin, m_speech)) +
                   18;
     m_layout = HouseLayout(m_data, room, m_dayHeight);
@@ -101,7 +103,7 @@ void HouseView::prepare() {
     m_tickTexts.clear();
     for (const HouseLayout::Tick& tick : m_layout.ticks()) {
         const QDate date = m_data.zone.toLocal(tick.at).date;
-        m_tickTexts.push_back(tick.day && m_data.days.size() > 1 ? m_speech.locale.toString(date, QStringLiteral("ddd d MMM"))
+        m_tickTexts.push_back(tick.day && m_data.days.size() > 1 ? shortDay(date, m_speech.locale)
                                                                  : clockTime(tick.at, m_speech));
     }
     horizontalScrollBar()->setRange(0, qMax(0, int(m_layout.size().width()) - viewport()->width()));

@@ -9,6 +9,9 @@ namespace laneward {
 /// "HH:mm", or the locale's own.
 QString clockFormat(const QLocale& locale);
 QString clockText(QTime time, const QLocale& locale);
+/// "Thu 12 Nov" and "Thursday, 12 November", in the locale's own order and punctuation.
+QString shortDay(QDate date, const QLocale& locale);
+QString longDay(QDate date, const QLocale& locale);
 /// The locale's short date behind the weekday: for date fields.
 QString dayFieldFormat(const QLocale& locale);
 

@@ -3,6 +3,7 @@
 #include "app/window/glyphs.h"
 
 #include <QButtonGroup>
+#include <QShortcut>
 #include <QToolButton>
 #include <QVBoxLayout>
 
@@ -27,8 +28,10 @@ void Rail::addPage(const QString& title, const QString& iconName) {
     button->setAutoRaise(true);
     button->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     button->setMinimumHeight(40);
-    button->setShortcut(QKeySequence(Qt::CTRL | Qt::Key(int(Qt::Key_1) + page)));
-    button->setToolTip(button->shortcut().toString(QKeySequence::NativeText));
+    // A button's own shortcut clicks with a delay that is only for the eye.
+    auto* keys = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key(int(Qt::Key_1) + page)), this);
+    connect(keys, &QShortcut::activated, this, [this, page] { Q_EMIT pageWanted(page); });
+    button->setToolTip(keys->key().toString(QKeySequence::NativeText));
     button->setObjectName("page" + iconName);
     m_buttons->addButton(button, page);
     m_column->insertWidget(page, button);

@@ -35,6 +35,7 @@ int LanewardStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, c
         case PM_ExclusiveIndicatorHeight:
         case PM_ExclusiveIndicatorWidth:
             return qMax(stock, m_least * 2 / 3);
+        case PM_HeaderMargin:
         case PM_FocusFrameHMargin:
             return qMax(stock, 5);  // air between the columns of a list
         case PM_ScrollBarExtent:

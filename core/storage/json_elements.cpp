@@ -31,8 +31,8 @@ int JsonElements::peek() {
 }
 
 int JsonElements::peekText() {
-    while (isSpace(peek()))
-        ++m_at;
+    for (qsizetype skipped = 0; isSpace(peek()); ++skipped, ++m_at)
+        if (skipped >= largestElement) return stop(), -1;
     return peek();
 }
 

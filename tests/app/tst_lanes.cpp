@@ -74,6 +74,7 @@ void LanesTest::cleanup() {
 
 void LanesTest::theHeadlineAnswers() {
     QVERIFY2(m_page->headline().contains("12 November"), qPrintable(m_page->headline()));
+    QCOMPARE(m_page->headline().count("12 November"), 1);
     QVERIFY2(m_page->headline().contains("job"), qPrintable(m_page->headline()));
 }
 

@@ -181,16 +181,18 @@ void TestCentreFile::throughADatabaseItIsTheSameFile() {
     QCOMPARE(written(*exported(second.store())), bytes);
 }
 
-// Each place of a full file in turn gets a value of every wrong kind.
+// Each place of a full file in turn gets values of two wrong kinds.
 void TestCentreFile::everyValueIsChecked() {
     const QJsonValue root = QJsonDocument::fromJson(written(fullFile())).object();
     std::vector<Place> all;
     places(root, {}, all);
+    const std::array<QJsonValue, 7> wrongs{true, 1.5, "\u0001!", 1e300, QJsonArray{QJsonObject{}}, QJsonObject{{"x", 1}}, "x"};
+    size_t turn = 0;
     int refused = 0;
     for (const Place& at : all) {
         const QJsonValue old = valueAt(root, at);
-        for (const QJsonValue& wrong : {QJsonValue(true), QJsonValue(1.5), QJsonValue("\u0000!"), QJsonValue(1e300),
-                                        QJsonValue(QJsonArray{QJsonObject{}}), QJsonValue(QJsonObject{{"x", 1}})}) {
+        for (int kind = 0; kind < 2; ++kind) {
+            const QJsonValue wrong = wrongs[(turn++) % wrongs.size()];
             const bool sameKind = wrong.type() == old.type() && !wrong.isDouble() && !wrong.isArray() && !wrong.isObject();
             if (sameKind) continue;
             const bool wasText = (old.isString() || old.isNull()) && wrong.isString();  // perhaps a reference
@@ -203,7 +205,7 @@ void TestCentreFile::everyValueIsChecked() {
         }
     }
     qInfo("%d broken variants refused", refused);
-    QVERIFY(refused > 1'000);
+    QVERIFY(refused > 500);
 }
 
 void TestCentreFile::everyKeyIsNeededAndNoOther() {
@@ -323,7 +325,7 @@ void TestCentreFile::hugeFilesAreRefusedSoon() {
     QVERIFY(!result);
     QCOMPARE(result.error().kind, ErrorKind::Invalid);
     QVERIFY2(peakKilobytes() - before < 60'000, qPrintable(QString::number(peakKilobytes() - before)));
-    if (body != " ") QVERIFY2(device.given() < 5'000'000, qPrintable(QString::number(device.given())));
+    QVERIFY2(device.given() < 5'000'000, qPrintable(QString::number(device.given())));
 }
 
 void TestCentreFile::aFullDiskIsNoticed() {

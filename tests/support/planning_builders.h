@@ -88,7 +88,8 @@ inline Plan planDay(const State& s, Instant now = at(0, 6), int days = 1) {
 
 inline LaneSet lanesOf(const Plan& p) {
     LaneSet lanes;
-    for (const Job& job : p.jobs) lanes = lanes | job.laneSet();
+    for (const Job& job : p.jobs)
+        lanes = lanes | job.laneSet();
     return lanes;
 }
 

@@ -68,7 +68,7 @@ void CalendarPage::askMove(const Ghost& ghost) {
     if (const std::optional<Series> whole = movedWhole(before, move)) {
         answers.push_back({tr("The whole series"), [this, name, before, whole] { change(name, before, whole); }});
     }
-    const QString day = m_speech.locale.toString(ghost.start.date, QStringLiteral("ddd d MMM"));
+    const QString day = shortDay(ghost.start.date, m_speech.locale);
     const QString clock = clockText(ghost.start.time, m_speech.locale);
     m_ask->ask(tr("Move %1 to %2, %3?").arg(shown(before.title), day, clock), std::move(answers));
 }
@@ -80,7 +80,7 @@ void CalendarPage::askRemove(int index) {
     const SeriesId id = series->id;
     const LocalTime original = occurrence->original;
     if (!isRecurring(*series)) return remove(id);
-    const QString day = m_speech.locale.toString(startOf(*series, original).date, QStringLiteral("ddd d MMM"));
+    const QString day = shortDay(startOf(*series, original).date, m_speech.locale);
     m_ask->ask(tr("Take %1 away?").arg(shown(series->title)),
                {{tr("Cancel only %1").arg(day), [this, id, original] { cancelDate(id, original); }},
                 {tr("Delete the whole series"), [this, id] { remove(id); }}});
@@ -88,7 +88,7 @@ void CalendarPage::askRemove(int index) {
 
 void CalendarPage::cancelDate(const SeriesId& id, const LocalTime& original) {
     if (const Series* series = seriesOf(id)) {
-        const QString day = m_speech.locale.toString(startOf(*series, original).date, QStringLiteral("d MMM"));
+        const QString day = shortDay(startOf(*series, original).date, m_speech.locale);
         change(tr("Cancel %1 on %2").arg(shown(series->title), day), *series, cancelledOnce(*series, original));
     }
 }

@@ -164,7 +164,7 @@ void CalendarPage::say() {
     const int conflicts = int(std::count_if(items.begin(), items.end(), [](const HouseItem& item) { return item.conflict; }));
     QString when = dayText(m_day, m_speech);
     if (level() == Level::Week) {
-        when = tr("Week of %1").arg(m_speech.locale.toString(range().first, QStringLiteral("d MMMM yyyy")));
+        when = tr("Week of %1").arg(dayText(range().first, m_speech));
     } else if (level() == Level::Month) {
         when = m_speech.locale.toString(m_day, QStringLiteral("MMMM yyyy"));
     }

@@ -77,7 +77,7 @@ void DiaryView::show(const Ghost& ghost) {
     if (ghost.duration < fineStep) return;
     m_ghost = ghost;
     const LocalTime end = shifted(ghost.start, ghost.duration);
-    const QString day = m_speech.locale.toString(ghost.start.date, QStringLiteral("ddd d MMM"));
+    const QString day = shortDay(ghost.start.date, m_speech.locale);
     const auto clock = [this](QTime t) { return clockText(t, m_speech.locale); };
     Q_EMIT ghostChanged(
         tr("%1, %2 to %3: Enter keeps it, Esc leaves it as it was").arg(day, clock(ghost.start.time), clock(end.time)));

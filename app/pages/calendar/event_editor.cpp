@@ -183,6 +183,7 @@ void EventEditor::look() {
     m_demands->setEnabled(!closure);
     m_noStaff->setVisible(closure);
     m_revert->setEnabled(m_dirty);
+    fitWidth();
     const std::optional<Series> series = draft();
     m_problems->setVisible(!series);
     if (!series || !showFaults(*series)) return;

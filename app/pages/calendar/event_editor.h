@@ -71,6 +71,7 @@ private:
     void loadMore();
     void storeTimes(Series& series) const;
     void storeMore(Series& series) const;
+    void fitWidth();
     void touched();
     void look();       ///< validation and preview, at once
     void lookAhead();  ///< consequences, a moment after typing
@@ -89,6 +90,7 @@ private:
     bool m_loading = false;
     qint64 m_length = 0;  ///< seconds, kept when the start moves
 
+    QWidget* m_body = nullptr;
     QLabel* m_heading = nullptr;
     QLineEdit* m_title = nullptr;
     QComboBox* m_kind = nullptr;

@@ -12,6 +12,7 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <QSpinBox>
+#include <QStyle>
 #include <QTimeEdit>
 #include <QTimer>
 #include <QToolButton>
@@ -55,7 +56,7 @@ void EventEditor::build() {
     scroll->setWidgetResizable(true);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll->setFocusPolicy(Qt::NoFocus);
-    auto* body = new QWidget;
+    auto* body = m_body = new QWidget;
     auto* column = new QVBoxLayout(body);
     column->setContentsMargins(12, 10, 12, 10);
     buildHead(column);
@@ -77,7 +78,12 @@ void EventEditor::build() {
     scroll->setWidget(body);
     whole->addWidget(scroll, 1);
     buildFoot(whole);
-    setMinimumWidth(qMax(330, body->minimumSizeHint().width() + 24));
+}
+
+/// Wide enough for the longest label and field of the reader's language: the form never scrolls sideways.
+void EventEditor::fitWidth() {
+    const int bar = style()->pixelMetric(QStyle::PM_ScrollBarExtent);
+    setMinimumWidth(m_body->layout()->minimumSize().width() + bar + 2 * frameWidth() + 2);
 }
 
 void EventEditor::buildHead(QVBoxLayout* column) {

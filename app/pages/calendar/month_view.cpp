@@ -1,5 +1,7 @@
 #include "app/pages/calendar/month_view.h"
 
+#include "app/widgets/time_formats.h"
+
 #include <QFontMetricsF>
 #include <QScrollBar>
 
@@ -90,7 +92,7 @@ void MonthView::prepareBlocks() {
     for (int i = 0; i < int(m_cells.size()); ++i) {
         const Day& day = m_cells[size_t(i)];
         const QDate date = m_days.first.addDays(i);
-        const QString words = m_speech.locale.toString(date, QStringLiteral("dddd d MMMM"));
+        const QString words = longDay(date, m_speech.locale);
         QRectF head = day.rect;
         head.setHeight(std::max(24.0, lineRect(day, 0).top() - head.top()));
         add({QStringLiteral("day:") + date.toString(Qt::ISODate), head, spokenDay(i), {}}, -1, date);
@@ -113,7 +115,7 @@ void MonthView::prepareBlocks() {
 
 QString MonthView::spokenDay(int index) const {
     const Day& day = m_cells[size_t(index)];
-    QStringList parts{m_speech.locale.toString(m_days.first.addDays(index), QStringLiteral("dddd d MMMM"))};
+    QStringList parts{longDay(m_days.first.addDays(index), m_speech.locale)};
     parts << tr("%n event(s)", nullptr, int(day.events.size()));
     parts << tr("%n job(s)", nullptr, int(day.jobs.size()));
     if (day.lacks) parts << tr("something cannot be met");

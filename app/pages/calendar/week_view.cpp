@@ -58,8 +58,7 @@ void WeekView::prepareBlocks() {
             const WeekLayout::Placed& place = m_layout.items()[i];
             if (place.parts.empty() || place.background != background) continue;
             const HouseItem& item = m_data.items[i];
-            const QString day =
-                m_speech.locale.toString(m_data.zone.toLocal(item.time.begin).date, QStringLiteral("dddd d MMMM"));
+            const QString day = longDay(m_data.zone.toLocal(item.time.begin).date, m_speech.locale);
             blocks.push_back({item.key, place.parts.front(), tr("%1: %2").arg(day, item.spoken), item.spoken});
             items.push_back(int(i));
         }

@@ -165,8 +165,7 @@ void WeekView::paintHeads(QPainter& painter) {
         }
         painter.setFont(today ? m_ink.bold : m_ink.font);
         painter.setPen(today ? m_ink.shades.onJob : m_ink.shades.text);
-        const QString words =
-            m_speech.locale.toString(date, m_days.days() == 1 ? QStringLiteral("dddd d MMMM") : QStringLiteral("ddd d MMM"));
+        const QString words = m_days.days() == 1 ? longDay(date, m_speech.locale) : shortDay(date, m_speech.locale);
         painter.drawText(room, Qt::AlignCenter, QFontMetricsF(painter.font()).elidedText(words, Qt::ElideRight, room.width()));
     }
     painter.setPen(QPen(m_ink.shades.edge, 1));

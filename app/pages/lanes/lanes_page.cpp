@@ -134,11 +134,11 @@ void LanesPage::say() {
     const int jobs = int(std::count_if(m_view->data().items.begin(), m_view->data().items.end(), [](const HouseItem& item) {
         return item.kind == HouseItem::Kind::Job && (item.state == JobState::Proposed || item.state == JobState::Confirmed);
     }));
-    QStringList parts{dayText(m_day, m_speech)};
+    QStringList parts;
     parts << (jobs > 0 ? tr("%n job(s) to run", nullptr, jobs) : tr("no job to run"));
     parts << (missing > 0 ? tr("%n demand(s) that no job can meet", nullptr, missing) : tr("every lane is ready in time"));
     if (unknown > 0) parts << tr("some lanes have no record");
-    m_headline = tr("%1: %2").arg(parts.takeFirst(), parts.join(tr(", ")));
+    m_headline = tr("%1: %2").arg(dayText(m_day, m_speech), parts.join(tr(", ")));
     Q_EMIT headlineChanged();
 }
 

@@ -20,9 +20,10 @@ void JobDetails::addLine(const QString& text, bool heading) {
 }
 
 void JobDetails::addCaution(const QString& text) {
-    QLabel* label = proseLabel(text, m_body);
-    label->setIndent(fontMetrics().horizontalAdvance(u'0') * 6);
-    m_lines->addWidget(label);
+    auto* row = new QHBoxLayout;
+    row->addSpacing(fontMetrics().horizontalAdvance(u'0') * 6);
+    row->addWidget(proseLabel(text, m_body), 1);
+    m_lines->addLayout(row);
 }
 
 void JobDetails::show(const JobSheet& sheet, std::optional<size_t> job, const Speech& speech) {

@@ -84,10 +84,14 @@ void LevelsForm::begin(const MachineLevels& levels) {
     m_volts->selectAll();
 }
 
+/// Fields let Enter pass on to the form; on a button it presses that button.
 void LevelsForm::keyPressEvent(QKeyEvent* event) {
+    const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
     if (event->key() == Qt::Key_Escape) {
         Q_EMIT cancelled();
-    } else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+    } else if (auto* button = qobject_cast<QPushButton*>(focusWidget()); enter && button && button->hasFocus()) {
+        button->click();
+    } else if (enter) {
         submit();
     } else {
         QWidget::keyPressEvent(event);

@@ -87,15 +87,16 @@ void RunForm::buildButtons() {
     grid->addLayout(buttons, 6, 0, 1, 4);
     connect(save, &QPushButton::clicked, this, &RunForm::submit);
     connect(leave, &QPushButton::clicked, this, &RunForm::cancelled);
-    connect(m_lanes, &QLineEdit::returnPressed, this, &RunForm::submit);
-    connect(m_note, &QLineEdit::returnPressed, this, &RunForm::submit);
-    connect(m_incidentText, &QLineEdit::returnPressed, this, &RunForm::submit);
 }
 
+/// Fields let Enter pass on to the form; on a button it presses that button.
 void RunForm::keyPressEvent(QKeyEvent* event) {
+    const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
     if (event->key() == Qt::Key_Escape) {
         Q_EMIT cancelled();
-    } else if ((event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) && !(event->modifiers() & Qt::ShiftModifier)) {
+    } else if (auto* button = qobject_cast<QPushButton*>(focusWidget()); enter && button && button->hasFocus()) {
+        button->click();
+    } else if (enter) {
         submit();
     } else {
         QFrame::keyPressEvent(event);

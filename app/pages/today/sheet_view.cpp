@@ -51,6 +51,7 @@ void SheetView::buildPreview() {
     m_preview->setAccessibleName(tr("The sheet as it will be printed"));
     connect(m_preview, &QPrintPreviewWidget::paintRequested, this,
             [this](QPrinter* printer) { paintSheet(*printer, m_sheet, m_session.speech()); });
+    m_preview->fitToWidth();
     m_column->addWidget(m_preview, 1);
 }
 

@@ -38,6 +38,7 @@ void SlipPanel::build() {
     for (int by : {10, 20, 30}) {
         auto* button = new QPushButton(tr("+%1 min").arg(by), this);
         button->setObjectName(QString("slip%1").arg(by));
+        button->setMaximumWidth(fontMetrics().horizontalAdvance(button->text()) + 24);
         button->setAccessibleName(tr("The event plays %1 minutes longer").arg(by));
         connect(button, &QPushButton::clicked, this, [this, by] { slipBy(by); });
         row->addWidget(button);

@@ -23,6 +23,13 @@
 
 namespace laneward {
 
+namespace {
+
+constexpr int rowHeight = 44;  // two lines of text, and a target for greasy hands
+constexpr int sideWidth = 370;
+
+}  // namespace
+
 TodayPage::TodayPage(Session& session, QWidget* parent) : Page(session, parent) {
     buildActions();
     auto* row = new QHBoxLayout(this);
@@ -105,7 +112,8 @@ void TodayPage::buildTable(QVBoxLayout* column) {
     m_table->setTabKeyNavigation(false);
     m_table->setWordWrap(false);
     m_table->verticalHeader()->hide();
-    m_table->horizontalHeader()->setSectionResizeMode(JobModel::For, QHeaderView::Stretch);
+    m_table->horizontalHeader()->setSectionResizeMode(JobModel::What, QHeaderView::Stretch);
+    m_table->verticalHeader()->setDefaultSectionSize(rowHeight);
     m_table->setSortingEnabled(true);
     m_table->sortByColumn(JobModel::StartBy, Qt::AscendingOrder);
     column->addWidget(m_table, 3);
@@ -158,6 +166,8 @@ QWidget* TodayPage::buildSide() {
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setMinimumWidth(300);
+    scroll->setMaximumWidth(sideWidth);
     scroll->setAccessibleName(tr("Readiness and notes"));
     auto* body = new QWidget(scroll);
     auto* column = new QVBoxLayout(body);

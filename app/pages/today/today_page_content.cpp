@@ -38,7 +38,6 @@ void TodayPage::refresh() {
     m_model->show(rows, session().speech(), session().now());
     m_marks->setNow(session().now());
     m_table->resizeColumnsToContents();
-    m_table->resizeRowsToContents();
     // Ids of proposed jobs change with the plan; then the next open job is the one that matters.
     int row = before ? m_model->rowOf(before->id) : -1;
     if (row < 0 || (isOpen(*before) && !isOpen(rows[size_t(row)].job))) {

@@ -1,12 +1,12 @@
 // Damaged calendars, made from a sound one: whatever happens, reading ends at once, and either everything is read or the refusal
 // names a place.
 #include "tests/support/calendar_builders.h"
+#include "tests/support/cpu_limit.h"
 #include "tests/support/random_calendars.h"
 
 #include "core/base/limits.h"
 #include "core/calendar/icalendar.h"
 
-#include <QDeadlineTimer>
 #include <QRegularExpression>
 #include <QTest>
 
@@ -64,9 +64,9 @@ struct Tally {
 /// False when reading took long, or a refusal or a note names no place.
 bool isHandled(const QByteArray& bytes, Tally& tally) {
     static const QRegularExpression place(QStringLiteral("^c\\.ics(:[1-9][0-9]*)?$"));
-    const QDeadlineTimer deadline(2'000);
+    const build::CpuLimit limit(2);
     const Result<IcsContents> contents = readIcs(bytes, QStringLiteral("c.ics"), {}, "Europe/Berlin", 24);
-    if (deadline.hasExpired()) return false;
+    if (limit.isExceeded()) return false;
     if (!contents) {
         ++tally.refused;
         return !contents.error().finding.rule.isEmpty() && place.match(contents.error().finding.subject).hasMatch();
@@ -79,7 +79,7 @@ bool isHandled(const QByteArray& bytes, Tally& tally) {
         if (!faultsOf(s, 24).empty()) return false;
     }
     const Occupancy all = occupancyOf(contents->series, build::centre(), build::days("20260101", "20261231"));
-    return !deadline.hasExpired() && all.occurrences.size() <= size_t(limits::occurrencesAtOnce);
+    return !limit.isExceeded() && all.occurrences.size() <= size_t(limits::occurrencesAtOnce);
 }
 
 }  // namespace
