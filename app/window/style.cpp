@@ -3,7 +3,9 @@
 #include "app/widgets/shades.h"
 
 #include <QApplication>
+#include <QPainter>
 #include <QSettings>
+#include <QStyleOption>
 
 namespace laneward {
 
@@ -43,6 +45,40 @@ int LanewardStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, c
         default:
             return stock;
     }
+}
+
+namespace {
+
+/// The stock edges are a darker shade of the window: hard to see on grey and invisible on black.
+void drawEdge(const QStyleOption& option, QPainter& painter) {
+    const QColor window = option.palette.color(QPalette::Window);
+    const bool enabled = option.state & QStyle::State_Enabled;
+    const bool focused = option.state & QStyle::State_HasFocus;
+    const QColor wanted =
+        focused ? option.palette.color(QPalette::Highlight) : mixed(window, option.palette.color(QPalette::WindowText), 0.35);
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(enabled ? readable(wanted, window, markContrast) : wanted, focused ? 2 : 1));
+    painter.drawRoundedRect(QRectF(option.rect).adjusted(0.5, 0.5, -0.5, -0.5), 2, 2);
+    painter.restore();
+}
+
+}  // namespace
+
+void LanewardStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
+                                  const QWidget* widget) const {
+    QProxyStyle::drawPrimitive(element, option, painter, widget);
+    const auto* button = qstyleoption_cast<const QStyleOptionButton*>(option);
+    const bool flat = button && (button->features & QStyleOptionButton::Flat);
+    const bool edged = element == PE_FrameLineEdit || element == PE_PanelButtonCommand || element == PE_IndicatorCheckBox;
+    if (edged && !flat) drawEdge(*option, *painter);
+}
+
+void LanewardStyle::drawComplexControl(ComplexControl control, const QStyleOptionComplex* option, QPainter* painter,
+                                       const QWidget* widget) const {
+    QProxyStyle::drawComplexControl(control, option, painter, widget);
+    if (control == CC_ComboBox || control == CC_SpinBox) drawEdge(*option, *painter);
 }
 
 QSize LanewardStyle::sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& size,

@@ -1,7 +1,8 @@
-// What the stock style lacks, mended once and for every widget: selected text with enough contrast, targets that are high enough.
+// What the stock style lacks, mended once and for every widget: selected text with enough contrast, edges that can be seen,
+// targets that are high enough.
 //
-// Limits: WCAG 2.2, success criteria 1.4.3 (4.5:1 for text) and 2.5.8 (targets of 24 px); 44 px (2.5.5) in the shop setting, for
-// greasy hands on a touch screen.
+// Limits: WCAG 2.2, success criteria 1.4.3 (4.5:1 for text), 1.4.11 (3:1 for edges) and 2.5.8 (targets of 24 px); 44 px (2.5.5)
+// in the shop setting, for greasy hands on a touch screen.
 #pragma once
 
 #include <QPalette>
@@ -23,6 +24,10 @@ public:
     using QProxyStyle::polish;
     void polish(QPalette& palette) override;
     int pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const override;
+    void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
+                       const QWidget* widget) const override;
+    void drawComplexControl(ComplexControl control, const QStyleOptionComplex* option, QPainter* painter,
+                            const QWidget* widget) const override;
     QSize sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& size,
                            const QWidget* widget) const override;
 
