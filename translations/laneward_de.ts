@@ -1486,25 +1486,9 @@
         <translation>Ölmaschine</translation>
     </message>
     <message>
-        <source>For</source>
-        <translation>Für</translation>
-    </message>
-    <message>
         <source>none</source>
         <comment>no time to spare</comment>
         <translation>keine</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <comment>event, time</comment>
-        <translation>%1 %2</translation>
-    </message>
-    <message numerus="yes">
-        <source>and %n more</source>
-        <translation>
-            <numerusform>und %n weitere</numerusform>
-            <numerusform>und %n weitere</numerusform>
-        </translation>
     </message>
 </context>
 <context>

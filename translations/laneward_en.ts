@@ -220,16 +220,6 @@
     </message>
 </context>
 <context>
-    <name>laneward::JobModel</name>
-    <message numerus="yes">
-        <source>and %n more</source>
-        <translation>
-            <numerusform>and %n more</numerusform>
-            <numerusform>and %n more</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>laneward::LanesPage</name>
     <message numerus="yes">
         <source>%n job(s) to run</source>

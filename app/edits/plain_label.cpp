@@ -4,6 +4,18 @@
 
 namespace laneward {
 
+namespace {
+
+/// QLabel looks for a pleasing width by laying its text out several times; prose takes the width that its column has.
+class Prose : public QLabel {
+public:
+    using QLabel::QLabel;
+    QSize sizeHint() const override { return minimumSizeHint(); }
+    QSize minimumSizeHint() const override { return {fontMetrics().horizontalAdvance(u'0') * 12, fontMetrics().lineSpacing()}; }
+};
+
+}  // namespace
+
 QLabel* plainLabel(const QString& text, QWidget* parent) {
     auto* label = new QLabel(parent);
     label->setTextFormat(Qt::PlainText);
@@ -12,7 +24,9 @@ QLabel* plainLabel(const QString& text, QWidget* parent) {
 }
 
 QLabel* proseLabel(const QString& text, QWidget* parent) {
-    QLabel* label = plainLabel(text, parent);
+    auto* label = new Prose(parent);
+    label->setTextFormat(Qt::PlainText);
+    label->setText(text);
     label->setWordWrap(true);
     label->setAlignment(Qt::AlignTop | Qt::AlignLeading);
     return label;

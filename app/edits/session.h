@@ -37,6 +37,7 @@ public:
 
     /// Reads the whole state again. Called by the constructor, after edits, and when another PC changed the centre.
     Outcome reload();
+    bool hasRead() const { return !m_season.centre.facts.id.isEmpty(); }
     /// Reads again if somebody else has changed the centre; to be called every few seconds.
     void lookForOthers();
     /// Tells the session that time has passed: plans that begin in the past are made again.

@@ -161,6 +161,7 @@ int Session::confirmDay(QDate day) {
     if (proposed.empty()) return version;
     if (!knowsPerson()) return 0;
     std::vector<Change> changes;
+    changes.reserve(proposed.size());
     for (const Job& job : proposed) {
         changes.push_back(RowChange<Job>{std::nullopt, confirmedAs(job, {newOperation().value}, version + 1, m_person)});
     }

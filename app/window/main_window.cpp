@@ -21,7 +21,7 @@ MainWindow::MainWindow(const Clock& clock, QWidget* parent) : QMainWindow(parent
     resize(1280, 760);
     buildStatus();
     m_menus = std::make_unique<Menus>(*this);
-    showFirstPage();
+    m_menus->refresh();
 }
 
 MainWindow::~MainWindow() {
@@ -42,11 +42,19 @@ QString MainWindow::words(const Error& error) const {
     return text(error, m_workspace ? m_workspace->session().speech() : Speech{QLocale(), Zone(), UnitSystem::Metric});
 }
 
+/// The first page is made only where no centre was opened: most starts never see it.
+void MainWindow::setVisible(bool visible) {
+    if (visible && !m_workspace && !m_first) showFirstPage();
+    QMainWindow::setVisible(visible);
+}
+
 void MainWindow::problem(const QString& line) {
     if (m_workspace)
         m_workspace->showMessage(line);
-    else
+    else if (m_first)
         m_first->showProblem(line);
+    else
+        showFirstPage(line);
 }
 
 bool MainWindow::openCentre(const Location& location) {
@@ -56,9 +64,12 @@ bool MainWindow::openCentre(const Location& location) {
         return false;
     }
     auto session = std::make_unique<Session>(*std::move(store), m_clock);
-    if (const Outcome read = session->reload(); !read) {
-        problem(words(read.error()));
-        return false;
+    if (!session->hasRead()) {
+        const Outcome again = session->reload();
+        if (!again) {
+            problem(words(again.error()));
+            return false;
+        }
     }
     setWorkspace(new Workspace(std::move(session), this));
     return true;

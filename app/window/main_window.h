@@ -36,6 +36,8 @@ public:
     void tryDemo();
     void setUpCentre(const SetUp& setUp);
 
+    void setVisible(bool visible) override;
+
     Workspace* workspace() const { return m_workspace; }
     FirstPage* firstPage() const { return m_first; }  ///< none while a centre is open
     const Clock& clock() const { return m_clock; }

@@ -67,9 +67,9 @@ private Q_SLOTS:
 void WindowTest::opensACentre() {
     support::Evening evening;
     MainWindow window(evening.clock);
+    window.show();
     QVERIFY(window.firstPage());
     QVERIFY(window.openCentre(evening.location()));
-    window.show();
     QVERIFY(!window.firstPage());
     QCOMPARE(window.findChild<QLabel*>("centreName")->text(), QString("Reedling Lanes"));
     QVERIFY(window.windowTitle().contains("Reedling Lanes"));

@@ -113,7 +113,7 @@ void CalendarPage::open(int index) {
 void CalendarPage::editSeries(const SeriesId& id) {
     const Series* series = seriesOf(id);
     if (!series) return;
-    showSide(m_editor);
+    showSide(&editor());
     if (m_editor->isDirty() && m_editor->editing() == id) return;  // what was typed goes on
     m_editor->edit(*series);
 }
@@ -133,7 +133,7 @@ void CalendarPage::createAt(const LocalTime& start) {
     demand.kind = DemandKind::Fresh;
     demand.longestAge = facts.settings.longestAge;
     draft.demands = {demand};
-    showSide(m_editor);
+    showSide(&editor());
     m_editor->create(draft);
 }
 
@@ -145,13 +145,13 @@ void CalendarPage::copyEvent(const SeriesId& id) {
     copy.uid = copy.id.value;
     copy.version = 0;
     copy.title = tr("%1 (copy)").arg(series->title);
-    showSide(m_editor);
+    showSide(&editor());
     m_editor->create(copy);
 }
 
 void CalendarPage::copySeason(const SeriesId& chosen) {
     if (session().isReadOnly()) return;
-    showSide(m_seasons);
+    showSide(&seasons());
     m_seasons->open(chosen);
 }
 

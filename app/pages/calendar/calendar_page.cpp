@@ -86,18 +86,31 @@ void CalendarPage::connectView(DiaryView* diary) {
 
 void CalendarPage::buildSide() {
     m_side = new QStackedWidget(m_split);
-    m_editor = new EventEditor(session(), m_side);
-    m_seasons = new CopySeasonPanel(session(), m_side);
-    m_side->addWidget(m_editor);
-    m_side->addWidget(m_seasons);
     m_side->hide();
-    connect(m_editor, &EventEditor::closeAsked, this, &CalendarPage::closeSide);
-    connect(m_editor, &EventEditor::saved, this, &CalendarPage::closeSide);
-    connect(m_seasons, &CopySeasonPanel::closeAsked, this, &CalendarPage::closeSide);
-    connect(m_seasons, &CopySeasonPanel::copied, this, [this](QDate first) {
-        closeSide();
-        showDay(first);
-    });
+}
+
+/// Made when it is first wanted: most sittings only look at the calendar.
+EventEditor& CalendarPage::editor() {
+    if (!m_editor) {
+        m_editor = new EventEditor(session(), m_side);
+        m_side->addWidget(m_editor);
+        connect(m_editor, &EventEditor::closeAsked, this, &CalendarPage::closeSide);
+        connect(m_editor, &EventEditor::saved, this, &CalendarPage::closeSide);
+    }
+    return *m_editor;
+}
+
+CopySeasonPanel& CalendarPage::seasons() {
+    if (!m_seasons) {
+        m_seasons = new CopySeasonPanel(session(), m_side);
+        m_side->addWidget(m_seasons);
+        connect(m_seasons, &CopySeasonPanel::closeAsked, this, &CalendarPage::closeSide);
+        connect(m_seasons, &CopySeasonPanel::copied, this, [this](QDate first) {
+            closeSide();
+            showDay(first);
+        });
+    }
+    return *m_seasons;
 }
 
 DiaryView* CalendarPage::view() const { return level() == Level::Month ? static_cast<DiaryView*>(m_month) : m_week; }
@@ -136,7 +149,7 @@ void CalendarPage::refresh() {
     m_new->setEnabled(!session().isReadOnly());
     m_copy->setEnabled(!session().isReadOnly());
     loadDays();
-    m_editor->sessionChanged();
+    if (m_editor) m_editor->sessionChanged();
 }
 
 void CalendarPage::loadDays() {

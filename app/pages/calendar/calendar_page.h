@@ -45,6 +45,8 @@ private:
     void buildBar();
     void buildViews();
     void buildSide();
+    EventEditor& editor();
+    CopySeasonPanel& seasons();
     void connectView(DiaryView* view);
     void loadDays();
     void say();

@@ -99,6 +99,7 @@ void RunForm::guessBegin() {
     if (conditions(guess.treatment)) guess.pattern = PatternId{m_pattern->currentData().toString()};
     guess.lanes = *lanes;
     const Seconds length = usualLength(m_session.planningState(), guess);
+    const QSignalBlocker quiet(m_begin);  // the guess is not the person's word
     m_begin->setTime(m_end->time().addSecs(-int(length.value)));
 }
 

@@ -44,8 +44,9 @@ void TodayPage::refresh() {
         const auto next = std::find_if(rows.begin(), rows.end(), [](const JobRow& r) { return isOpen(r.job); });
         if (next != rows.end()) row = int(next - rows.begin());
     }
+    const QModelIndex selected = m_table->currentIndex();
     selectRow(row);
-    showSelected();
+    if (m_table->currentIndex() == selected) showSelected();  // otherwise the table's selection has shown it
     m_run->refresh();
     m_slip->refresh();
     refreshSide();
