@@ -9,7 +9,7 @@ class QLayout;
 namespace laneward {
 
 QLabel* plainLabel(const QString& text, QWidget* parent = nullptr);
-/// Breaks into lines; can be selected with the mouse.
+/// Breaks into lines.
 QLabel* proseLabel(const QString& text, QWidget* parent = nullptr);
 /// Bold and a little larger, for the head of a section.
 QLabel* headingLabel(const QString& text, QWidget* parent = nullptr);

@@ -317,7 +317,8 @@ void CalendarTest::readOnlyMovesNothing() {
     QTest::keyClick(week, Qt::Key_Down, Qt::AltModifier);
     QVERIFY(!week->ghost());
     QTest::keyClick(week, Qt::Key_N);
-    QVERIFY(!page.findChild<EventEditor*>()->isVisible());
+    const auto* editor = page.findChild<EventEditor*>();
+    QVERIFY(!editor || !editor->isVisible());
     QTest::keyClick(week, Qt::Key_Delete);
     QVERIFY(page.findChild<AskBar*>()->question().isEmpty());
 }

@@ -15,15 +15,13 @@ JobDetails::JobDetails(QWidget* parent) : QScrollArea(parent) {
 
 void JobDetails::addLine(const QString& text, bool heading) {
     QLabel* label = heading ? headingLabel(text, m_body) : proseLabel(text, m_body);
-    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_lines->addWidget(label);
 }
 
 void JobDetails::addCaution(const QString& text) {
-    auto* row = new QHBoxLayout;
-    row->addSpacing(fontMetrics().horizontalAdvance(u'0') * 6);
-    row->addWidget(proseLabel(text, m_body), 1);
-    m_lines->addLayout(row);
+    QLabel* label = proseLabel(text, m_body);
+    label->setIndent(fontMetrics().horizontalAdvance(u'0') * 6);
+    m_lines->addWidget(label);
 }
 
 void JobDetails::show(const JobSheet& sheet, std::optional<size_t> job, const Speech& speech) {
