@@ -95,9 +95,9 @@ double Paper::widthOf(const QString& text, PaperStyle style) const {
     return layout.lineCount() == 0 ? 0 : std::ceil(layout.lineAt(0).naturalTextWidth() / m_scale) + 1;
 }
 
-double Paper::put(PaperBlock& block, double x, double y, double width, const QString& text, PaperStyle style) const {
-    const double height = heightOf(text, style, width);
-    block.texts.push_back({QRectF(x, y, width, height), text, style, false});
+double Paper::put(PaperBlock& block, const PaperSpot& spot, const QString& text, PaperStyle style) const {
+    const double height = heightOf(text, style, spot.width);
+    block.texts.push_back({QRectF(spot.x, spot.y, spot.width, height), text, style, false});
     return height;
 }
 

@@ -34,6 +34,13 @@ struct PaperBlock {
     bool keepWithNext = false;
 };
 
+/// Where a text begins, and the width it may take.
+struct PaperSpot {
+    double x = 0;
+    double y = 0;
+    double width = 0;
+};
+
 /// Measures and paints text on one device.
 class Paper {
 public:
@@ -44,7 +51,7 @@ public:
     double heightOf(const QString& text, PaperStyle style, double width) const;
     double widthOf(const QString& text, PaperStyle style) const;
     /// Puts text into a block at (x, y) and says how high it became.
-    double put(PaperBlock& block, double x, double y, double width, const QString& text, PaperStyle style) const;
+    double put(PaperBlock& block, const PaperSpot& spot, const QString& text, PaperStyle style) const;
 
     void paint(QPainter& painter, const PaperBlock& block, double top) const;
 

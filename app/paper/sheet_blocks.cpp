@@ -17,26 +17,28 @@ constexpr qsizetype paragraph = 600;  ///< longer notes are cut into blocks of a
 QString say(const char* source) { return QCoreApplication::translate("wording", source); }
 
 /// Volts and levels of one machine, with blanks to write, in a column.
-double putMachine(const Paper& paper, PaperBlock& block, double x, double width, const SheetReadiness& machine,
+double putMachine(const Paper& paper, PaperBlock& block, const PaperSpot& column, const SheetReadiness& machine,
                   const Speech& speech) {
+    const double x = column.x;
+    const double width = column.width;
     const double blankX = x + width - blankWidth;
     const double nowX = x + width * 0.36;
     const double tonightX = x + width * 0.55;
     const QString volts = machine.readiness.now.volts ? voltsText(*machine.readiness.now.volts, speech) : QString();
     const double line = paper.heightOf(QString('X'), PaperStyle::Body, width);
-    double y = std::max(line, paper.put(block, x, 0, nowX - x - 4, shown(machine.name), PaperStyle::Strong));
-    paper.put(block, nowX, 0, blankX - nowX - 4, say(QT_TRANSLATE_NOOP("wording", "Volts")) + " " + volts, PaperStyle::Body);
+    double y = std::max(line, paper.put(block, {x, 0, nowX - x - 4}, shown(machine.name), PaperStyle::Strong));
+    paper.put(block, {nowX, 0, blankX - nowX - 4}, say(QT_TRANSLATE_NOOP("wording", "Volts")) + " " + volts, PaperStyle::Body);
     block.marks.push_back({PaperMark::Kind::Blank, QRectF(blankX, 0, blankWidth, line - 1)});
     for (const LevelLine& level : levelLines(machine, speech)) {
-        const double name = paper.put(block, x, y, nowX - x - 4, level.name, PaperStyle::Body);
-        const double now = paper.put(block, nowX, y, tonightX - nowX - 4, level.now, PaperStyle::Body);
-        const double tonight = paper.put(block, tonightX, y + 1, blankX - tonightX - 4, level.tonight, PaperStyle::Small);
+        const double name = paper.put(block, {x, y, nowX - x - 4}, level.name, PaperStyle::Body);
+        const double now = paper.put(block, {nowX, y, tonightX - nowX - 4}, level.now, PaperStyle::Body);
+        const double tonight = paper.put(block, {tonightX, y + 1, blankX - tonightX - 4}, level.tonight, PaperStyle::Small);
         block.marks.push_back({PaperMark::Kind::Blank, QRectF(blankX, y, blankWidth, line - 1)});
         y += std::max({name, now, tonight});
     }
-    y += paper.put(block, x, y, width, voltsRule(machine, speech), PaperStyle::Small);
+    y += paper.put(block, {x, y, width}, voltsRule(machine, speech), PaperStyle::Small);
     for (const Finding& finding : machine.readiness.findings)
-        y += paper.put(block, x, y, width, text(finding, speech), PaperStyle::Small);
+        y += paper.put(block, {x, y, width}, text(finding, speech), PaperStyle::Small);
     return y;
 }
 
@@ -51,7 +53,7 @@ void append(std::vector<PaperBlock>& blocks, const Paper& paper, const QString& 
         const qsizetype space = to < text.size() ? text.lastIndexOf(' ', to) : to;
         if (space > from) to = space;
         PaperBlock block;
-        block.height = paper.put(block, indent, 0, paper.width() - indent, text.mid(from, to - from).trimmed(), style);
+        block.height = paper.put(block, {indent, 0, paper.width() - indent}, text.mid(from, to - from).trimmed(), style);
         blocks.push_back(std::move(block));
         from = to;
     }
@@ -62,7 +64,7 @@ void append(std::vector<PaperBlock>& blocks, const Paper& paper, const QString& 
 PaperBlock sectionBlock(const Paper& paper, const QString& title) {
     PaperBlock block;
     block.keepWithNext = true;
-    const double height = paper.put(block, 0, 3, paper.width(), title, PaperStyle::Section);
+    const double height = paper.put(block, {0, 3, paper.width()}, title, PaperStyle::Section);
     block.marks.push_back({PaperMark::Kind::Rule, QRectF(0, height + 3, paper.width(), 0)});
     block.height = height + 5;
     return block;
@@ -74,10 +76,10 @@ std::vector<PaperBlock> readinessBlocks(const Paper& paper, const JobSheet& shee
     const double width = (paper.width() - columnGap) / 2;
     for (size_t n = 0; n < sheet.readiness.size(); n += 2) {
         PaperBlock block;
-        block.height = putMachine(paper, block, 0, width, sheet.readiness[n], speech);
+        block.height = putMachine(paper, block, {0, 0, width}, sheet.readiness[n], speech);
         if (n + 1 < sheet.readiness.size()) {
             block.height =
-                std::max(block.height, putMachine(paper, block, width + columnGap, width, sheet.readiness[n + 1], speech));
+                std::max(block.height, putMachine(paper, block, {width + columnGap, 0, width}, sheet.readiness[n + 1], speech));
         }
         blocks.push_back(std::move(block));
     }
@@ -91,10 +93,10 @@ std::vector<PaperBlock> eventBlocks(const Paper& paper, const JobSheet& sheet, c
     const size_t rows = (sheet.events.size() + 1) / 2;
     for (size_t row = 0; row < rows; ++row) {
         PaperBlock block;
-        block.height = paper.put(block, 0, 0, width, eventLine(sheet.events[row], speech), PaperStyle::Small);
+        block.height = paper.put(block, {0, 0, width}, eventLine(sheet.events[row], speech), PaperStyle::Small);
         if (row + rows < sheet.events.size()) {
             const QString other = eventLine(sheet.events[row + rows], speech);
-            block.height = std::max(block.height, paper.put(block, width + columnGap, 0, width, other, PaperStyle::Small));
+            block.height = std::max(block.height, paper.put(block, {width + columnGap, 0, width}, other, PaperStyle::Small));
         }
         blocks.push_back(std::move(block));
     }
@@ -126,7 +128,7 @@ std::vector<PaperBlock> footBlocks(const Paper& paper, const JobSheet& sheet, co
     PaperBlock note;
     const QString label = say(QT_TRANSLATE_NOOP("wording", "Hand-over:"));
     const double width = paper.widthOf(label, PaperStyle::Strong);
-    const double line = 8 + paper.put(note, 0, 8, width, label, PaperStyle::Strong);
+    const double line = 8 + paper.put(note, {0, 8, width}, label, PaperStyle::Strong);
     note.marks.push_back({PaperMark::Kind::Blank, QRectF(width + 4, 0, paper.width() - width - 4, line - 1)});
     note.marks.push_back({PaperMark::Kind::Blank, QRectF(0, line, paper.width(), 17)});
     note.height = line + 20;

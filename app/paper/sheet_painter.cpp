@@ -25,10 +25,10 @@ using Blocks = std::vector<PaperBlock>;
 PaperBlock headBlock(const Paper& paper, const JobSheet& sheet, const Speech& speech) {
     PaperBlock block;
     const double side = 160;
-    const double title = paper.put(block, 0, 0, paper.width() - side, shown(sheet.centre), PaperStyle::Title);
+    const double title = paper.put(block, {0, 0, paper.width() - side}, shown(sheet.centre), PaperStyle::Title);
     const QString what = say(QT_TRANSLATE_NOOP("wording", "Job sheet"));
     block.texts.push_back({QRectF(paper.width() - side, 0, side, title), what, PaperStyle::Title, true});
-    const double day = paper.put(block, 0, title, paper.width() - side, dayText(sheet.date, speech), PaperStyle::Strong);
+    const double day = paper.put(block, {0, title, paper.width() - side}, dayText(sheet.date, speech), PaperStyle::Strong);
     block.texts.push_back({QRectF(paper.width() - side, title, side, day), versionText(sheet, speech), PaperStyle::Strong, true});
     block.marks.push_back({PaperMark::Kind::Rule, QRectF(0, title + day + 2, paper.width(), 0)});
     block.height = title + day + 4;

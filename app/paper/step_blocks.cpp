@@ -52,7 +52,7 @@ double putCautions(const Paper& paper, PaperBlock& block, const QStringList& lin
     const double x = paper.width() - width;
     for (const QString& line : lines) {
         block.marks.push_back({PaperMark::Kind::Caution, QRectF(x, y + 2, 9, 8.5)});
-        y += paper.put(block, x + 13, y, width - 13, line, PaperStyle::Small);
+        y += paper.put(block, {x + 13, y, width - 13}, line, PaperStyle::Small);
     }
     return y;
 }
@@ -64,7 +64,7 @@ double putBlanks(const Paper& paper, PaperBlock& block, const SheetStep& step, c
         const QString label = text(Finding{Severity::Note, name, {}, {}}, speech);
         const double width = paper.widthOf(label, PaperStyle::Small);
         const double down = y > 0 ? 4 : 1;
-        height = down + paper.put(block, x, y + down, width, label, PaperStyle::Small);
+        height = down + paper.put(block, {x, y + down, width}, label, PaperStyle::Small);
         block.marks.push_back({PaperMark::Kind::Blank, QRectF(x + width + 2, y, blank, height - 1)});
         x += width + blank + 6;
     }
@@ -89,12 +89,12 @@ double putJob(const Paper& paper, PaperBlock& block, const JobSheet& sheet, cons
     const double width = paper.width() - side - gap - workColumn;
     QStringList title{lanesText(job, speech), shown(sheet.machineNames[*step.job])};
     if (!pattern.isEmpty()) title.insert(1, shown(pattern));
-    double y = paper.put(block, workColumn, 0, width, title.join(", "), PaperStyle::Strong);
-    y += paper.put(block, workColumn, y, width, workText(sheet, step, speech), PaperStyle::Body);
-    y += paper.put(block, workColumn, y, width, amountsText(job, speech), PaperStyle::Small);
-    paper.put(block, startColumn, 0, readyColumn - startColumn - 2, clockTime(*step.startBy, speech), PaperStyle::Strong);
-    paper.put(block, readyColumn, 0, workColumn - readyColumn - 2, clockTime(*step.readyAt, speech, true), PaperStyle::Strong);
-    double right = paper.put(block, paper.width() - side, 0, side, slackText(job, speech), PaperStyle::Small);
+    double y = paper.put(block, {workColumn, 0, width}, title.join(", "), PaperStyle::Strong);
+    y += paper.put(block, {workColumn, y, width}, workText(sheet, step, speech), PaperStyle::Body);
+    y += paper.put(block, {workColumn, y, width}, amountsText(job, speech), PaperStyle::Small);
+    paper.put(block, {startColumn, 0, readyColumn - startColumn - 2}, clockTime(*step.startBy, speech), PaperStyle::Strong);
+    paper.put(block, {readyColumn, 0, workColumn - readyColumn - 2}, clockTime(*step.readyAt, speech, true), PaperStyle::Strong);
+    double right = paper.put(block, {paper.width() - side, 0, side}, slackText(job, speech), PaperStyle::Small);
     right = putCautions(paper, block, cautionLines(step, speech), right, side);
     return std::max(y, putBlanks(paper, block, step, speech, right)) + 2 * below;
 }
@@ -104,8 +104,8 @@ double putStep(const Paper& paper, PaperBlock& block, const JobSheet& sheet, con
     const double cautions = hasFullCaution(step) ? wideSide : side;
     const double taken = step.cautions.empty() && step.blanks.empty() ? 0 : cautions + gap;
     if (step.startBy)
-        paper.put(block, startColumn, 0, readyColumn - startColumn - 2, clockTime(*step.startBy, speech), PaperStyle::Body);
-    const double y = paper.put(block, x, 0, paper.width() - taken - x, stepText(sheet, step, speech), PaperStyle::Body);
+        paper.put(block, {startColumn, 0, readyColumn - startColumn - 2}, clockTime(*step.startBy, speech), PaperStyle::Body);
+    const double y = paper.put(block, {x, 0, paper.width() - taken - x}, stepText(sheet, step, speech), PaperStyle::Body);
     const double right =
         putBlanks(paper, block, step, speech, putCautions(paper, block, cautionLines(step, speech), 0, cautions));
     return std::max(y, right) + below;
@@ -125,7 +125,7 @@ std::vector<PaperBlock> stepBlocks(const Paper& paper, const JobSheet& sheet, co
     std::vector<PaperBlock> blocks{sectionBlock(paper, say(QT_TRANSLATE_NOOP("wording", "Order of work: start by, ready at")))};
     if (sheet.steps.empty()) {
         PaperBlock none;
-        none.height = paper.put(none, 0, 0, paper.width(), say(QT_TRANSLATE_NOOP("wording", "Nothing to run on this day.")),
+        none.height = paper.put(none, {0, 0, paper.width()}, say(QT_TRANSLATE_NOOP("wording", "Nothing to run on this day.")),
                                 PaperStyle::Body);
         blocks.push_back(std::move(none));
         return blocks;

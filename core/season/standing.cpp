@@ -26,13 +26,9 @@ std::vector<T> withoutWithdrawals(std::vector<T> records) {
 
 }  // namespace
 
-std::vector<Incident> standing(std::vector<Incident> incidents) {
-    return withoutWithdrawals(uncorrected(std::move(incidents)));
-}
+std::vector<Incident> standing(std::vector<Incident> incidents) { return withoutWithdrawals(uncorrected(std::move(incidents))); }
 
-std::vector<HandOver> standing(std::vector<HandOver> handOvers) {
-    return withoutWithdrawals(uncorrected(std::move(handOvers)));
-}
+std::vector<HandOver> standing(std::vector<HandOver> handOvers) { return withoutWithdrawals(uncorrected(std::move(handOvers))); }
 
 std::vector<LevelReading> standing(std::vector<LevelReading> readings) { return uncorrected(std::move(readings)); }
 

@@ -13,8 +13,8 @@ constexpr std::int64_t lastInstant = 253'402'300'799;   // 9999-12-31T23:59:59Z
 constexpr auto dateFormat = "yyyy-MM-dd";
 constexpr auto timeFormat = "HH:mm:ss";
 
-/// The number that the digits from `at` spell, -1 if one of them is none. A year of records holds a hundred thousand times, and the
-/// general parsers of Qt, which know every format, would take most of the time to open a centre.
+/// The number that the digits from `at` spell, -1 if one of them is none. A year of records holds a hundred thousand times, and
+/// the general parsers of Qt, which know every format, would take most of the time to open a centre.
 int digits(const QString& text, qsizetype at, int count) {
     int number = 0;
     for (qsizetype i = at; i < at + count; ++i) {

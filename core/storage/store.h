@@ -42,9 +42,9 @@ struct HistorySlice {
 
 class Store {
 public:
-    /// Errors: Io "store.missing", "store.damaged", "store.not-a-database", "store.locked", "store.unreachable", "store.disk-full",
-    /// "store.no-driver", Refused "store.newer-schema", "store.older-schema" (and read-only), "store.exists". These Io errors may
-    /// come from every other call too.
+    /// Errors: Io "store.missing", "store.damaged", "store.not-a-database", "store.locked", "store.unreachable",
+    /// "store.disk-full", "store.no-driver", Refused "store.newer-schema", "store.older-schema" (and read-only), "store.exists".
+    /// These Io errors may come from every other call too.
     static Result<std::unique_ptr<Store>> open(const Location& location, Access access);
     ~Store();
     Store(const Store&) = delete;
@@ -60,8 +60,8 @@ public:
     Result<HistorySlice> history(const Span& time);
 
     /// Errors: Refused "edit.conflict" (subject: the row's name, values: who, when), "edit.read-only", "edit.already-done",
-    /// "edit.still-used", "edit.centre-stays"; Invalid "edit.unstorable", "edit.unknown-reference", "edit.other-row", "edit.empty",
-    /// "store.no-centre". Returns the counter-edit (its id is empty: the caller gives it one when it undoes).
+    /// "edit.still-used", "edit.centre-stays"; Invalid "edit.unstorable", "edit.unknown-reference", "edit.other-row",
+    /// "edit.empty", "store.no-centre". Returns the counter-edit (its id is empty: the caller gives it one when it undoes).
     Result<Edit> apply(const Edit& edit);
     /// Appends all or none. A record whose id is already stored with the same content is success without effect (so that an
     /// unclear commit can be repeated); with other content: Refused "record.id-taken". Further errors: Refused

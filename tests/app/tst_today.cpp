@@ -236,7 +236,10 @@ void TodayTest::unplannedRunWithTheKeyboardAlone() {
     QCOMPARE(run.lanes.size(), size_t(2));
     QCOMPARE(run.pattern->value, QString("reed"));
     QVERIFY(run.job.isEmpty());
-    QVERIFY2(run.time.end <= support::eveningNow && run.time.length() > Seconds{60}, qPrintable(QString("%1 s, ends %2 s after now").arg(run.time.length().value).arg((run.time.end - support::eveningNow).value)));
+    QVERIFY2(
+        run.time.end <= support::eveningNow && run.time.length() > Seconds{60},
+        qPrintable(
+            QString("%1 s, ends %2 s after now").arg(run.time.length().value).arg((run.time.end - support::eveningNow).value)));
     QVERIFY(run.use.conditionerTotal() > Microlitres{0});
     QCOMPARE(desk.part<QTableView>("jobs")->model()->rowCount(), 2);
     desk.session->undoStack().undo();

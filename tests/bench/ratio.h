@@ -10,8 +10,8 @@
 
 namespace bench {
 
-/// Keeps the median (or the only) processor time of each benchmark in nanoseconds while printing as usual. Processor time of these
-/// single-threaded programs is what they take on a quiet machine; the clock on the wall also counts its other work.
+/// Keeps the median (or the only) processor time of each benchmark in nanoseconds while printing as usual. Processor time of
+/// these single-threaded programs is what they take on a quiet machine; the clock on the wall also counts its other work.
 class Times : public benchmark::ConsoleReporter {
 public:
     void ReportRuns(const std::vector<Run>& runs) override {

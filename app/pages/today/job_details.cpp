@@ -20,7 +20,8 @@ void JobDetails::addLine(const QString& text, bool heading) {
 
 void JobDetails::addCaution(const QString& text) {
     QLabel* label = proseLabel(text, m_body);
-    label->setIndent(fontMetrics().horizontalAdvance(u'0') * 6);
+    const int indent = fontMetrics().horizontalAdvance(u'0') * 6;
+    label->setContentsMargins(isRightToLeft() ? 0 : indent, 0, isRightToLeft() ? indent : 0, 0);
     m_lines->addWidget(label);
 }
 

@@ -66,6 +66,7 @@ private:
     void connectPanels();
     void refreshSide();
     void fitCards();
+    void fitColumns();
     void selectRow(int sourceRow);
     void showSelected();
     void finishRun(const RunAccount& account, const std::optional<Incident>& incident);

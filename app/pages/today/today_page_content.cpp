@@ -10,8 +10,10 @@
 #include "app/pages/today/today_page.h"
 
 #include <QAction>
+#include <QHeaderView>
 #include <QSortFilterProxyModel>
 #include <QStackedWidget>
+#include <QStyle>
 #include <QTableView>
 #include <QVBoxLayout>
 
@@ -37,7 +39,7 @@ void TodayPage::refresh() {
     const std::vector<JobRow> rows = jobRows(m_sheet, session().season());
     m_model->show(rows, session().speech(), session().now());
     m_marks->setNow(session().now());
-    m_table->resizeColumnsToContents();
+    fitColumns();
     // Ids of proposed jobs change with the plan; then the next open job is the one that matters.
     int row = before ? m_model->rowOf(before->id) : -1;
     if (row < 0 || (isOpen(*before) && !isOpen(rows[size_t(row)].job))) {
@@ -50,6 +52,23 @@ void TodayPage::refresh() {
     m_run->refresh();
     m_slip->refresh();
     refreshSide();
+}
+
+/// As wide as their contents, so that what is to be done gets the rest: the header alone would keep room for an arrow in each.
+void TodayPage::fitColumns() {
+    const QHeaderView* header = m_table->horizontalHeader();
+    const QAbstractItemView* cells = m_table;
+    QFont bold = header->font();
+    bold.setBold(true);  // as the style draws the header of the selected cell
+    const QFontMetrics letters(bold);
+    const int arrow = style()->pixelMetric(QStyle::PM_HeaderMarkSize, nullptr, header);
+    for (int column = 0; column < m_proxy->columnCount(); ++column) {
+        if (column == JobModel::What) continue;
+        const QString name = m_proxy->headerData(column, Qt::Horizontal).toString();
+        const int sorted = column == header->sortIndicatorSection() ? 2 * arrow : 0;
+        const int wanted = letters.horizontalAdvance(name) + 16 + sorted;
+        m_table->setColumnWidth(column, std::max(wanted, cells->sizeHintForColumn(column)));
+    }
 }
 
 void TodayPage::selectRow(int sourceRow) {
