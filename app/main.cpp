@@ -8,6 +8,9 @@
 #include <QLibraryInfo>
 #include <QTranslator>
 
+#include <algorithm>
+#include <cstdio>
+
 namespace {
 
 using namespace laneward;
@@ -47,14 +50,30 @@ int openWindow(const Start& start) {
     return QApplication::exec();
 }
 
-/// A command needs no display: a sheet as PDF needs fonts, which come without one, too.
-int runWithoutWindow(int argc, char** argv) {
-    qputenv("QT_QPA_PLATFORM", "offscreen");
-    QGuiApplication app(argc, argv);
+int run(QCoreApplication& app) {
     name(app);
     translate(app);
     Start start;
     return runCommand(app.arguments(), start).value_or(2);
+}
+
+/// A command needs no display. Only a sheet as PDF needs fonts, which come without one, too.
+int runWithoutWindow(const QStringList& arguments, int argc, char** argv) {
+    const bool fonts = std::any_of(arguments.begin(), arguments.end(), [](const QString& a) { return a.startsWith("--pdf"); });
+    if (!fonts) {
+        QCoreApplication app(argc, argv);
+        return run(app);
+    }
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    if (qEnvironmentVariableIsEmpty("XDG_RUNTIME_DIR")) {
+        // Scheduled printing runs without a session; standard error is for our own messages.
+        qInstallMessageHandler([](QtMsgType type, const QMessageLogContext& context, const QString& line) {
+            if (!line.startsWith("QStandardPaths: XDG_RUNTIME_DIR"))
+                fputs(qPrintable(qFormatLogMessage(type, context, line) + '\n'), stderr);
+        });
+    }
+    QGuiApplication app(argc, argv);
+    return run(app);
 }
 
 }  // namespace
@@ -63,7 +82,7 @@ int main(int argc, char** argv) {
     QStringList arguments;
     for (int i = 0; i < argc; ++i)
         arguments.append(QString::fromLocal8Bit(argv[i]));
-    if (needsNoWindow(arguments)) return runWithoutWindow(argc, argv);
+    if (needsNoWindow(arguments)) return runWithoutWindow(arguments, argc, argv);
     QApplication app(argc, argv);
     name(app);
     translate(app);
