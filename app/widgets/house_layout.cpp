@@ -92,7 +92,8 @@ Instant HouseLayout::timeAt(double y) const {
 void HouseLayout::placeLanes(int lanes, const HouseMetrics& metrics) {
     const int pairs = (lanes + 1) / 2;
     const double room = metrics.width - metrics.gutter - metrics.trailing;
-    const double units = lanes + lanes / 2 * 0.04 + (pairs - 1) * pairGapPart;
+    const int wholePairs = lanes / 2;
+    const double units = lanes + wholePairs * 0.04 + (pairs - 1) * pairGapPart;
     m_laneWidth = lanes > 0 ? std::clamp(room / units, metrics.leastLane, 160.0) : 0;
     double x = metrics.mirrored ? metrics.trailing : metrics.gutter;
     for (int lane = 1; lane <= lanes; ++lane) {

@@ -82,7 +82,9 @@ void Expander::readDays(const icalrecurrencetype& rule) {
 }
 
 void Expander::readTimes(const icalrecurrencetype& rule, const QTime& start) {
-    const auto or_ = [](std::vector<int> list, int otherwise) { return list.empty() ? std::vector<int>{otherwise} : list; };
+    const auto or_ = [](const std::vector<int>& list, int otherwise) {
+        return list.empty() ? std::vector<int>{otherwise} : list;
+    };
     std::set<QTime> times;
     for (int hour : or_(listOf(rule.by_hour, ICAL_BY_HOUR_SIZE), start.hour())) {
         for (int minute : or_(listOf(rule.by_minute, ICAL_BY_MINUTE_SIZE), start.minute())) {

@@ -57,7 +57,7 @@ void put(std::string& key, const DayMachine& m) {
 class Builder {
 public:
     Builder(const Ground& ground, const DemandSet& demands, int day, const DayStart& start)
-        : m_ground(ground), m_demands(demands), m_day(ground.days[size_t(day)], ground.days[size_t(day) + 1]), m_start(start) {}
+        : m_ground(ground), m_demands(demands), m_day{ground.days[size_t(day)], ground.days[size_t(day) + 1]}, m_start(start) {}
 
     DayProblem build(const std::vector<const OpenTreatment*>& treatments) {
         m_problem.length = m_day.length().value;

@@ -69,13 +69,13 @@ Span openPart(const Ground& ground, const Gap& gap) {
     return open;
 }
 
-std::optional<Instant> latestEndWithin(const Ground& ground, int lane, const Recipe& recipe, Span window, int lanes,
+std::optional<Instant> latestEndWithin(const Ground& ground, const LaneRow& row, const Recipe& recipe, Span window,
                                        const std::vector<Spans>& tier) {
-    std::vector<Hand> hands = handsFor(ground, lane, recipe);
+    std::vector<Hand> hands = handsFor(ground, row.lane, recipe);
     for (Hand& hand : hands) {
-        hand.work = hand.work * lanes + ground.machines[hand.machine]->times.nextLane * (lanes - 1);
+        hand.work = hand.work * row.count + ground.machines[hand.machine]->times.nextLane * (row.count - 1);
     }
-    return latestBy(ground, hands, tier, lane, window);
+    return latestBy(ground, hands, tier, row.lane, window);
 }
 
 std::optional<Instant> latestPossibleEnd(const Ground& ground, const Gap& gap, const Recipe& recipe) {

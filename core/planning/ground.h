@@ -56,8 +56,14 @@ bool mayDo(const Machine& machine, int lane, const Recipe& recipe);
 
 /// When a treatment by any machine can end within `gap` of `lane`: the best by the order late, overtime, tight.
 std::optional<Instant> plannedEnd(const Ground& ground, const DemandSet& demands, const Gap& gap, const Recipe& recipe);
-/// The latest end within `window` of `lanes` such lanes in a row, by any machine whose times in `tier` allow it.
-std::optional<Instant> latestEndWithin(const Ground& ground, int lane, const Recipe& recipe, Span window, int lanes,
+/// `count` lanes of one kind in a row, seen from one of them.
+struct LaneRow {
+    int lane = 0;
+    int count = 1;
+};
+
+/// The latest end within `window` of the row's work, by any machine whose times in `tier` allow it.
+std::optional<Instant> latestEndWithin(const Ground& ground, const LaneRow& row, const Recipe& recipe, Span window,
                                        const std::vector<Spans>& tier);
 /// The part of `gap` behind the lane's committed treatments and now.
 Span openPart(const Ground& ground, const Gap& gap);

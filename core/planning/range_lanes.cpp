@@ -130,13 +130,14 @@ std::optional<int> RangePlanner::latestDay(const PlannedTreatment& treatment, in
                                            const std::vector<Spans>& tier) const {
     Span window = openPart(m_ground, m_demands.gaps[size_t(treatment.lane - 1)][treatment.gap]);
     window.end = std::min(window.end, by);
+    const LaneRow row{treatment.lane, lanes};
     while (!window.isEmpty()) {
-        const auto end = latestEndWithin(m_ground, treatment.lane, {treatment.treatment, treatment.pattern}, window, lanes, tier);
+        const auto end = latestEndWithin(m_ground, row, {treatment.treatment, treatment.pattern}, window, tier);
         if (!end) return std::nullopt;
         const size_t day = m_ground.dayOf(*end - Seconds{1});
         // Work must not lie across the change of the day.
-        const auto same = latestEndWithin(m_ground, treatment.lane, {treatment.treatment, treatment.pattern},
-                                          {std::max(window.begin, m_ground.days[day]), window.end}, lanes, tier);
+        const auto same = latestEndWithin(m_ground, row, {treatment.treatment, treatment.pattern},
+                                          {std::max(window.begin, m_ground.days[day]), window.end}, tier);
         if (same) return int(day);
         window.end = m_ground.days[day];
     }

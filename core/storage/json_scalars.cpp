@@ -57,9 +57,8 @@ bool readAlternative(const QJsonValue& json, const JsonPath& at, Value& v, JsonF
 }
 
 template <size_t... I>
-bool readAlternatives(size_t which, const QJsonValue& json, const JsonPath& at, Value& v, JsonFault& fault,
-                      std::index_sequence<I...>) {
-    return ((which == I && readAlternative<I>(json, at, v, fault)) || ...);
+bool readAlternatives(const QJsonValue& json, const JsonPath& at, Value& v, JsonFault& fault, std::index_sequence<I...>) {
+    return ((at.key == QLatin1StringView(valueKeys[I]) && readAlternative<I>(json, at, v, fault)) || ...);
 }
 
 }  // namespace
@@ -161,7 +160,7 @@ bool fromJson(const QJsonValue& json, const JsonPath& at, Value& v, JsonFault& f
     const auto only = object.constBegin();
     for (size_t i = 0; i < valueKeys.size(); ++i)
         if (only.key() == QLatin1StringView(valueKeys[i]))
-            return readAlternatives(i, QJsonValue(only.value()), {&at, QLatin1StringView(valueKeys[i])}, v, fault,
+            return readAlternatives(QJsonValue(only.value()), {&at, QLatin1StringView(valueKeys[i])}, v, fault,
                                     std::make_index_sequence<valueKeys.size()>());
     return fault.set("json.unknown-key", at);
 }

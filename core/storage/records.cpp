@@ -11,6 +11,8 @@ template <class... Ts>
 struct Overloaded : Ts... {
     using Ts::operator()...;
 };
+template <class... Ts>
+Overloaded(Ts...) -> Overloaded<Ts...>;
 
 Instant timeIn(const RunLog& r) { return r.time.end; }
 Instant timeIn(const Incident& i) { return i.at; }

@@ -4,6 +4,8 @@
 #include <QSet>
 #include <QUuid>
 
+#include <utility>
+
 namespace laneward {
 namespace {
 
@@ -136,7 +138,7 @@ Outcome Store::replaceAll(const SeasonState& season, const HistorySlice& history
     if (!change) return change.error();
     if (const Outcome empty = old->isEmpty() ? Outcome(Nothing{}) : cleared(database, *old); !empty) return empty;
     const OperationId id{QUuid::createUuid().toString(QUuid::WithoutBraces)};
-    const Operation operation{id, QStringLiteral("replace"), person, at, {}, *change};
+    const Operation operation{id, QStringLiteral("replace"), std::move(person), at, {}, *change};
     if (const Outcome logged = logOperation(database, centre, operation); !logged) return logged;
     if (const Outcome written = filled(database, season, history, *change); !written) return written;
     const Outcome done = committed(*writing, database, centre, id);

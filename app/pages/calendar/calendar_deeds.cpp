@@ -40,12 +40,12 @@ const Occurrence* CalendarPage::occurrenceAt(int index) const {
     return item && item->kind == HouseItem::Kind::Event ? occurrenceOf(item->key) : nullptr;
 }
 
-bool CalendarPage::change(const QString& name, const Series& before, const std::optional<Series>& after) {
-    const Series kept = before;  // the session's own copy goes away while it reloads
+bool CalendarPage::change(const QString& name, Series before, const std::optional<Series>& after) {
+    // `before` is a copy: the session's own goes away while it reloads.
     view()->clearGhost();
     m_ask->hide();
-    if (after && *after == kept) return true;
-    const bool done = session().apply(name, {RowChange<Series>{kept, after}});
+    if (after && *after == before) return true;
+    const bool done = session().apply(name, {RowChange<Series>{std::move(before), after}});
     view()->setFocus();
     return done;
 }

@@ -64,7 +64,7 @@ private:
     const Series* seriesOf(const SeriesId& id) const;
     void askMove(const Ghost& ghost);
     void askRemove(int index);
-    bool change(const QString& name, const Series& before, const std::optional<Series>& after);
+    bool change(const QString& name, Series before, const std::optional<Series>& after);
     void copyEvent(const SeriesId& id);
     void cancelDate(const SeriesId& id, const LocalTime& original);
     void remove(const SeriesId& id);

@@ -34,7 +34,8 @@ QRectF MonthView::cell(int day) const {
     const double width = (viewport()->width() - 1.0) / weekDays;
     const double height = std::max(96.0, (viewport()->height() - headHeight() - 1) / weeks);
     const int column = mirrored() ? weekDays - 1 - day % weekDays : day % weekDays;
-    return {column * width, headHeight() + day / weekDays * height, width, height};
+    const int row = day / weekDays;
+    return {column * width, headHeight() + row * height, width, height};
 }
 
 QRectF MonthView::lineRect(const Day& day, int line) const {
