@@ -3489,10 +3489,6 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>niemand aus der Schicht „%1“ ist frei (%T2)</translation>
     </message>
     <message>
-        <source>%1 out of service (%T2)</source>
-        <translation>Bahn %1 außer Betrieb (%T2)</translation>
-    </message>
-    <message>
         <source>%1 is to leave the lanes stripped by the end of the day (%T2)</source>
         <translation>nach %1 sind die Bahnen bis zum Ende des Tages abzuziehen (%T2)</translation>
     </message>
@@ -3539,10 +3535,6 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>nobody is at work in time (working time begins or ends at %T2)</source>
         <translation>niemand ist rechtzeitig im Dienst (Arbeitszeit beginnt oder endet um %T2)</translation>
-    </message>
-    <message>
-        <source>no machine may do this work (%1) on lanes %2</source>
-        <translation>keine Ölmaschine darf diese Arbeit (%1) auf Bahn %2 tun</translation>
     </message>
     <message>
         <source>out of service: lanes %2 or every machine</source>
@@ -4271,6 +4263,22 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>Waste into the marked container; fill up the tanks</source>
         <translation>Schmutztanks in den gekennzeichneten Behälter leeren; Tanks auffüllen</translation>
+    </message>
+    <message>
+        <source>lanes %1 out of service (%T2)</source>
+        <translation>Bahn %1 außer Betrieb (%T2)</translation>
+    </message>
+    <message>
+        <source>no machine may treat lanes %2 as asked</source>
+        <translation>keine Ölmaschine darf Bahn %2 wie verlangt behandeln</translation>
+    </message>
+    <message>
+        <source>on the last day</source>
+        <translation>am letzten Tag</translation>
+    </message>
+    <message>
+        <source>on days %1</source>
+        <translation>am %1.</translation>
     </message>
 </context>
 </TS>

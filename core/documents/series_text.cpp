@@ -49,13 +49,19 @@ QString weekdays(const QString& byDay, const LocalTime& start, const Speech& spe
     return joined(names);
 }
 
+/// "on day 15", "on days 1 and 15", "on the last day". Nothing for days counted from the month's end otherwise.
+QString datesOfMonth(const QString& byMonthDay) {
+    if (byMonthDay == "-1") return say(QT_TRANSLATE_NOOP("wording", "on the last day"));
+    if (byMonthDay.contains('-')) return {};
+    const QStringList days = byMonthDay.split(',');
+    return days.size() == 1 ? say(QT_TRANSLATE_NOOP("wording", "on day %1")).arg(days.first())
+                            : say(QT_TRANSLATE_NOOP("wording", "on days %1")).arg(joined(days));
+}
+
 /// "on the second Thursday", "on day 15".
 QString dayOfMonth(const QMap<QString, QString>& parts, const LocalTime& start, const Speech& speech) {
     const QString byDay = parts.value("BYDAY");
-    if (byDay.isEmpty()) {
-        const QString days = parts.value("BYMONTHDAY", QString::number(start.date.day()));
-        return say(QT_TRANSLATE_NOOP("wording", "on day %1")).arg(days);
-    }
+    if (byDay.isEmpty()) return datesOfMonth(parts.value("BYMONTHDAY", QString::number(start.date.day())));
     const QString number = byDay.left(byDay.size() - 2);
     const int weekday = weekdayOf(byDay.right(2));
     if (weekday < 1 || byDay.contains(',')) return {};

@@ -21,8 +21,7 @@
 // job.fixed-by-shift             shift's name       t its begin or end
 // job.fixed-by-machine           machine's name     t it is free (or needed for its next job)
 // job.fixed-by-person            shift's name       t somebody is free (or needed elsewhere)
-// job.fixed-by-outage            machine's or       t end (or begin) of the outage
-//                                "lanes" text
+// job.fixed-by-outage            "lanes" text       t begin of the outage
 // job.fixed-by-closing           event's title      t end of the centre's day (lane is to be left stripped)
 // job.fixed-by-now               machine's name     t now
 // job.overtime                   shift's name       s overtime of the job's outing

@@ -68,8 +68,11 @@ private:
             if (mayDo(*m_ground.machines[m], demand.lane, recipe)) able = m;
         }
         if (!able) {
-            const bool conditionOnly = demand.least == Treatment::ConditionOnly;
-            if (conditionOnly) return {{Severity::Warning, "short.condition-only", title, {lanes}}, {}};
+            const bool wrongPattern = demand.least == Treatment::ConditionOnly &&
+                                      std::any_of(m_ground.machines.begin(), m_ground.machines.end(), [&](const Machine* m) {
+                                          return mayDo(*m, demand.lane, {Treatment::ConditionOnly, recipe.pattern});
+                                      });
+            if (wrongPattern) return {{Severity::Warning, "short.condition-only", title, {lanes}}, {}};
             return {{Severity::Warning, "short.barred", pattern ? pattern->name : QString(), {lanes}}, {}};
         }
         if (!canHold(recipe, pattern, demand.lane)) {

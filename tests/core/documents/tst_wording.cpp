@@ -190,6 +190,10 @@ void WordingTest::recurrenceInWords_data() {
                                     << "Every month on the first Thursday; first: 2026-09-03, 2026-10-01, 2026-11-05";
     QTest::newRow("every third month") << "FREQ=MONTHLY;INTERVAL=3;BYMONTHDAY=3"
                                        << "Every 3 months on day 3; first: 2026-09-03, 2026-12-03, 2027-03-03";
+    QTest::newRow("last day") << "FREQ=MONTHLY;BYMONTHDAY=-1"
+                              << "Every month on the last day; first: 2026-09-03, 2026-09-30, 2026-10-31";
+    QTest::newRow("two dates") << "FREQ=MONTHLY;BYMONTHDAY=3,17"
+                               << "Every month on days 3 and 17; first: 2026-09-03, 2026-09-17, 2026-10-03";
     QTest::newRow("yearly") << "FREQ=YEARLY"
                             << "Every year on 3 September; first: 2026-09-03, 2027-09-03, 2028-09-03";
     QTest::newRow("beyond words") << "FREQ=MONTHLY;BYDAY=TH;BYSETPOS=1"

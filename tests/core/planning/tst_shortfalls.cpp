@@ -141,6 +141,8 @@ private Q_SLOTS:
         s.series[0].demands[0].least = Treatment::ConditionOnly;
         s.centre.machines[0].bars.treatments = {Treatment::CleanAndCondition};
         QVERIFY(has(planDay(s).unmet[0].reasons, "short.condition-only"));
+        s.centre.machines[0].bars.treatments = {Treatment::CleanAndCondition, Treatment::ConditionOnly};
+        QVERIFY(has(planDay(s).unmet[0].reasons, "short.barred"));
     }
 
     void tanksTooSmallForALane() {
