@@ -24,7 +24,10 @@ void translate(QCoreApplication& app) {
     for (const auto& [file, folder] : {std::pair(QString("laneward"), QString(":/i18n")),
                                        std::pair(QString("qtbase"), QLibraryInfo::path(QLibraryInfo::TranslationsPath))}) {
         auto* translator = new QTranslator(&app);
-        if (translator->load(QLocale(), file, "_", folder)) app.installTranslator(translator);
+        // English texts stand in the source, but their plurals in a catalogue.
+        if (translator->load(QLocale(), file, "_", folder) || translator->load(file + "_en", folder)) {
+            app.installTranslator(translator);
+        }
     }
 }
 

@@ -10,6 +10,7 @@
 
 #include <QFileInfo>
 #include <QStatusBar>
+#include <QScreen>
 #include <QThread>
 #include <QUuid>
 
@@ -18,7 +19,8 @@ namespace laneward {
 MainWindow::MainWindow(const Clock& clock, QWidget* parent) : QMainWindow(parent), m_clock(clock) {
     setWindowTitle(tr("Laneward"));
     setWindowIcon(glyph("laneward"));
-    resize(1280, 760);
+    const QSize frame(16, 48);  // what a window manager may add around it
+    resize(QSize(1280, 760).boundedTo(screen()->availableSize() - frame));
     buildStatus();
     m_menus = std::make_unique<Menus>(*this);
     m_menus->refresh();

@@ -116,7 +116,7 @@ void Workspace::startTimers() {
 
 void Workspace::showClock() {
     const Speech speech = m_session->speech();
-    const QString now = speech.locale.toString(speech.zone.toLocal(m_session->now()).time, QLocale::ShortFormat);
+    const QString now = clockTime(m_session->now(), speech);
     if (m_clock->text() == now) return;
     m_clock->setText(now);
     m_session->tick();
