@@ -9,8 +9,8 @@
 #include "app/window/person_chooser.h"
 
 #include <QFileInfo>
-#include <QStatusBar>
 #include <QScreen>
+#include <QStatusBar>
 #include <QThread>
 #include <QUuid>
 
