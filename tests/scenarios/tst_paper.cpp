@@ -62,6 +62,11 @@ JobSheet bigSheet(int jobs, int lanesEach) {
     return jobSheet(season, plan, QDate(2026, 11, 12), handAt(5, 0));
 }
 
+QString withoutSpaces(QString text) {
+    text.removeIf([](QChar c) { return c.isSpace(); });
+    return text;
+}
+
 }  // namespace
 
 class PaperTest : public QObject {
@@ -152,7 +157,8 @@ void PaperTest::hostileNamesAreText() {
         plan.jobs[0].neededBy[0].title = name;
         plan.occupancy.occurrences[0].title = name;
         const QString path = written(jobSheet(handSeason(), plan, QDate(2026, 11, 12), handAt(15, 0)), speech());
-        QVERIFY2(paintedText(path).simplified().contains(name.simplified()), qPrintable(paintedText(path)));
+        // A long name may break anywhere; which places do depends on the fonts of the machine.
+        QVERIFY2(withoutSpaces(paintedText(path)).contains(withoutSpaces(name)), qPrintable(paintedText(path)));
         QCOMPARE(output("pdfimages", {"-list", path}).count('\n'), 2);  // the two lines of its head
     }
     SeasonState season = handSeason();
