@@ -8,6 +8,17 @@ Page::Page(Session& session, QWidget* parent) : QWidget(parent), m_session(sessi
     connect(&session, &Session::changed, this, &Page::refreshSoon);
 }
 
+void Page::wake() {
+    if (m_awake) return;
+    m_awake = true;
+    build();
+}
+
+void Page::setVisible(bool visible) {
+    if (visible) wake();
+    QWidget::setVisible(visible);
+}
+
 void Page::refreshSoon() {
     m_stale = !isVisible();
     if (m_stale) return;

@@ -32,6 +32,9 @@ public:
     virtual void showJob(const JobId& /*job*/) {}
     virtual void showLane(int /*lane*/) {}
 
+    /// Makes the page's parts before they are used for the first time: most sittings never open every page.
+    void wake();
+    void setVisible(bool visible) override;
     /// Calls refresh() now when the page is visible, else when it is shown next.
     void refreshSoon();
 
@@ -44,9 +47,11 @@ Q_SIGNALS:
 protected:
     void showEvent(QShowEvent* event) override;
     Session& session() const { return m_session; }
+    virtual void build() {}
 
 private:
     Session& m_session;
+    bool m_awake = false;
     bool m_stale = true;
 };
 

@@ -136,6 +136,7 @@ void Workspace::showPage(int page) {
     if (page < 0 || size_t(page) >= m_pages.size()) return;
     closePanel();
     m_current = page;
+    m_pages[size_t(page)]->wake();
     m_rail->setCurrent(page);
     m_stack->setCurrentWidget(m_pages[size_t(page)]);
     m_pages[size_t(page)]->setFocus();

@@ -18,7 +18,7 @@
 
 namespace laneward {
 
-CalendarPage::CalendarPage(Session& session, QWidget* parent) : Page(session, parent) { build(); }
+CalendarPage::CalendarPage(Session& session, QWidget* parent) : Page(session, parent) {}
 
 void CalendarPage::build() {
     auto* column = new QVBoxLayout(this);
@@ -118,6 +118,7 @@ DiaryView* CalendarPage::view() const { return level() == Level::Month ? static_
 CalendarPage::Level CalendarPage::level() const { return Level(m_bar->level()); }
 
 void CalendarPage::setLevel(Level level) {
+    wake();
     m_bar->setLevel(int(level));
     m_views->setCurrentWidget(view());
     m_scroll = true;
@@ -141,6 +142,7 @@ DateRange CalendarPage::range() const {
 }
 
 void CalendarPage::refresh() {
+    wake();
     m_speech = session().speech();
     m_bar->setSpeechLocale(m_speech.locale);
     m_bar->setToday(session().today());
@@ -192,6 +194,7 @@ void CalendarPage::say() {
 }
 
 void CalendarPage::showDay(QDate day) {
+    wake();
     if (!day.isValid()) return;
     m_day = day;
     m_scroll = true;
@@ -206,6 +209,7 @@ void CalendarPage::step(int direction) {
 }
 
 void CalendarPage::showOccurrence(const SeriesId& series, const LocalTime& original) {
+    wake();
     if (original.date.isValid() && !view()->setCurrentKey(eventKey(series, original))) {
         showDay(original.date);
         view()->setCurrentKey(eventKey(series, original));

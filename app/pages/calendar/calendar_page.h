@@ -41,7 +41,7 @@ public:
     void copySeason(const SeriesId& chosen);
 
 private:
-    void build();
+    void build() override;
     void buildBar();
     void buildViews();
     void buildSide();

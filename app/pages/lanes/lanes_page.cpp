@@ -19,10 +19,7 @@ constexpr int secondsBetweenLooks = 20;
 
 }  // namespace
 
-LanesPage::LanesPage(Session& session, QWidget* parent) : Page(session, parent) {
-    build();
-    connectParts();
-}
+LanesPage::LanesPage(Session& session, QWidget* parent) : Page(session, parent) {}
 
 void LanesPage::build() {
     auto* column = new QVBoxLayout(this);
@@ -37,6 +34,7 @@ void LanesPage::build() {
     split->setSizes({900, 260});
     split->setChildrenCollapsible(false);
     column->addWidget(split, 1);
+    connectParts();
 }
 
 void LanesPage::connectParts() {
@@ -86,6 +84,7 @@ HouseSource LanesPage::source() const {
 }
 
 void LanesPage::refresh() {
+    wake();
     m_speech = session().speech();
     m_bar->setSpeechLocale(m_speech.locale);
     m_bar->setToday(session().today());
@@ -177,6 +176,7 @@ void LanesPage::chooseMoment(qint64 seconds) {
 }
 
 void LanesPage::showOccurrence(const SeriesId& series, const LocalTime& original) {
+    wake();
     if (!m_view->setCurrentKey(eventKey(series, original))) {
         showDay(original.date);
         m_view->setCurrentKey(eventKey(series, original));
@@ -185,11 +185,13 @@ void LanesPage::showOccurrence(const SeriesId& series, const LocalTime& original
 }
 
 void LanesPage::showJob(const JobId& job) {
+    wake();
     m_view->setCurrentKey(QStringLiteral("job:") + job.value);
     m_view->setFocus();
 }
 
 void LanesPage::showLane(int lane) {
+    wake();
     for (const LaneBand& band : m_view->data().bands) {
         if (band.first <= lane && lane <= band.last) m_view->setCurrentKey(QStringLiteral("lanes:%1").arg(band.first));
     }

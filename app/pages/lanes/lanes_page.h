@@ -29,7 +29,7 @@ public:
     void showLane(int lane) override;
 
 private:
-    void build();
+    void build() override;
     void connectParts();
     void loadDays();
     void loadHeads();
