@@ -1,15 +1,20 @@
 #include "core/planning/day_search.h"
 
+#include "core/planning/exact_day.h"
+
 #include <algorithm>
 
 namespace laneward::planning {
 
 namespace {
 
+// Solutions placed on one day at most: more seldom help, and people wait for the plan.
+constexpr std::int64_t mostTried = 9'000;
+
 class DaySearch {
 public:
     DaySearch(const DayProblem& problem, std::int64_t nodes, const std::function<bool()>& cancelled)
-        : m_problem(problem), m_nodes(nodes), m_cancelled(cancelled) {}
+        : m_problem(problem), m_nodes(std::min(nodes, mostTried)), m_exactNodes(nodes), m_cancelled(cancelled) {}
 
     DaySolution run() {
         const std::vector<Block> blocks = blocksOf(m_problem);
@@ -25,6 +30,7 @@ public:
         while (!done() && improve()) {
         }
         m_best.bound = boundOf(m_problem, m_best.placement.score[5]);
+        if (!m_best.stopped && !m_best.proven()) searchExactly(m_problem, m_best, m_exactNodes, m_cancelled);
         return std::move(m_best);
     }
 
@@ -208,6 +214,7 @@ private:
 
     const DayProblem& m_problem;
     std::int64_t m_nodes;
+    std::int64_t m_exactNodes;
     const std::function<bool()>& m_cancelled;
     DaySolution m_best;
 };

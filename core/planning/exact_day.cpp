@@ -1,0 +1,186 @@
+#include "core/planning/exact_day.h"
+
+#include "core/planning/exact_search.h"
+#include "core/planning/placer.h"
+
+#include <algorithm>
+#include <limits>
+
+namespace laneward::planning {
+
+namespace {
+
+enum : size_t { Unmet, Late, Treatments, Overtime, Tight, Outings, Changes, Crossed, Freshness };
+
+// One node of the local search takes as long as about so many steps of this one. A day that is not proven with the most is left
+// at its gap: people wait for the plan.
+constexpr std::int64_t stepsPerNode = 24;
+constexpr std::int64_t mostSteps = 360'000;
+constexpr Sec worst = std::numeric_limits<Sec>::max();
+constexpr int anyCuts = 1'000;
+constexpr int mostCuts = 4;
+
+class Translation {
+public:
+    Translation(const DayProblem& problem, const std::vector<LaneRun>& runs)
+        : m_problem(problem), m_runs(runs), m_timing(problem, runs) {}
+
+    /// The plan of the drafts, or the same order placed in the usual way where that is as good: it prefers to begin early what
+    /// need not be fresh.
+    void write(std::vector<DraftOuting> drafts, DaySolution& best) {
+        std::stable_sort(drafts.begin(), drafts.end(), [&](const DraftOuting& a, const DraftOuting& b) {
+            return a.machine != b.machine ? a.machine < b.machine : m_timing.begins(a) < m_timing.begins(b);
+        });
+        for (const DraftOuting& draft : drafts)
+            addTrip(draft);
+        m_placement.score = scoreOf(m_problem, m_solution, m_placement, DayCrew(m_problem));
+        Placement usual = place(m_problem, m_solution);
+        best.placement = usual.score <= m_placement.score ? std::move(usual) : std::move(m_placement);
+        best.solution = std::move(m_solution);
+    }
+
+private:
+    void addTrip(const DraftOuting& draft) {
+        Trip trip{draft.machine,
+                  {},
+                  {m_timing.begins(draft), m_timing.ends(draft)},
+                  {m_timing.leaves(draft), m_timing.ends(draft)},
+                  draft.window.shift};
+        for (auto go = draft.gos.rbegin(); go != draft.gos.rend(); ++go) {
+            trip.blocks.push_back(int(m_solution.size()));
+            addBlock(draft.machine, *go, go == draft.gos.rbegin());
+        }
+        m_placement.trips.push_back(std::move(trip));
+    }
+
+    void addBlock(int m, const Go& go, bool first) {
+        const LaneRun& run = m_runs[size_t(go.run)];
+        const DayMachine& machine = m_problem.machines[size_t(m)];
+        const auto from = run.tasks.begin() + go.first;
+        const Block block{run.recipe, m, go.down, first && !m_solution.empty() && m_solution.back().machine == m,
+                          std::vector<int>(from, from + go.count)};
+        BlockTimes times;
+        times.tasks = block.tasks;
+        if (go.down) std::reverse(times.tasks.begin(), times.tasks.end());
+        times.lane = machine.lane[size_t(run.recipe)];
+        for (int i = 0; i < go.count; ++i)
+            times.begins.push_back(go.begin + (times.lane + machine.next) * i);
+        const bool twice = first && run.like.twice;
+        times.twice = twice ? m_timing.twiceTime(m, go) : 0;
+        times.twiceLanes = twice ? m_timing.twiceLanes(go) : 0;
+        times.steps = go.steps;
+        times.stepTime = stepTime(machine, go.steps);
+        m_solution.push_back(block);
+        m_placement.blocks.push_back(std::move(times));
+    }
+
+    const DayProblem& m_problem;
+    const std::vector<LaneRun>& m_runs;
+    OutingTiming m_timing;
+    Solution m_solution;
+    Placement m_placement;
+};
+
+/// The day in one mode of the search after the other, as long as that can better the plan or prove it.
+class Stages {
+public:
+    Stages(const DayProblem& problem, DaySolution& best, std::int64_t nodes, const std::function<bool()>& cancelled)
+        : m_problem(problem),
+          m_best(best),
+          m_steps(std::min(nodes * stepsPerNode, mostSteps)),
+          m_cancelled(cancelled),
+          m_runs(runsOf(problem)),
+          m_least(boundOf(problem, 0)),
+          m_smooth(std::all_of(m_runs.begin(), m_runs.end(), [](const LaneRun& r) { return r.cap <= r.like.target; })) {}
+
+    void run() {
+        if (!ExactSearch::covers(m_problem, m_runs)) return;
+        m_known = known();
+        // A plan that divides runs is no measure for what whole runs cost in changes, crossed lanes and freshness.
+        if (divides()) std::fill(m_known.begin() + Changes, m_known.end(), worst);
+        if (smoothly() || troubled()) m_best.bound = m_best.placement.score;
+    }
+
+private:
+    /// Whether the plan at hand works some run in more than one go.
+    bool divides() const {
+        std::vector<int> runOf(m_problem.tasks.size(), -1);
+        for (size_t r = 0; r < m_runs.size(); ++r) {
+            for (int task : m_runs[r].tasks)
+                runOf[size_t(task)] = int(r);
+        }
+        std::vector<int> parts(m_runs.size(), 0);
+        for (const BlockTimes& block : m_best.placement.blocks) {
+            for (size_t i = 0; i < block.tasks.size(); ++i) {
+                const int run = runOf[size_t(block.tasks[i])];
+                const bool goesOn = i > 0 && runOf[size_t(block.tasks[i - 1])] == run;
+                if (run >= 0 && !goesOn) ++parts[size_t(run)];
+            }
+        }
+        return std::any_of(parts.begin(), parts.end(), [](int n) { return n > 1; });
+    }
+
+    bool isTroubled() const { return m_known[Unmet] > 0 || m_known[Late] > 0 || m_known[Overtime] > 0 || m_known[Tight] > 0; }
+
+    /// Whether the best plan without trouble was found and proven.
+    bool smoothly() { return m_smooth && search({Trouble::None, 0, false}) && divided(Trouble::None, true) && !isTroubled(); }
+
+    bool troubled() {
+        if (!isTroubled() || m_best.stopped) return false;
+        const bool whole = search({Trouble::Allowed, 0, false});
+        return divided(Trouble::Allowed, whole);
+    }
+
+    /// Runs are divided only where that saves trouble or an outing, and then at as few places as that takes.
+    bool divided(Trouble trouble, bool whole) {
+        if (!isTroubled() && m_known[Outings] == m_least[Outings]) return whole;
+        const Score undivided = m_known;
+        if (!search({trouble, anyCuts, true})) return false;
+        if (m_known == undivided) return whole;
+        // What is known now is divided in any way: the search for fewer cuts is to beat something a little worse.
+        Score least = m_known;
+        std::fill(least.begin() + Changes, least.end(), Sec{0});
+        ++least[Outings];
+        for (int cuts = 1; cuts <= mostCuts; ++cuts) {
+            m_known = least;
+            const bool proven = search({trouble, cuts, false});
+            if (m_known != least || !proven) return proven;
+        }
+        return false;
+    }
+
+    bool search(const SearchMode& mode) {
+        ExactResult found = ExactSearch(m_problem, m_runs, mode, m_known).run(m_steps, m_cancelled);
+        m_steps = std::max<std::int64_t>(1, m_steps - found.steps);
+        m_best.stopped = m_best.stopped || found.stopped;
+        if (found.best) {
+            Translation(m_problem, m_runs).write(*std::move(found.best), m_best);
+            m_known = known();
+        }
+        return found.exhausted;
+    }
+
+    /// Without what no plan can meet.
+    Score known() const {
+        Score score = m_best.placement.score;
+        score[Unmet] -= m_least[Unmet];
+        return score;
+    }
+
+    const DayProblem& m_problem;
+    DaySolution& m_best;
+    std::int64_t m_steps;
+    const std::function<bool()>& m_cancelled;
+    std::vector<LaneRun> m_runs;
+    Score m_least;
+    bool m_smooth;  ///< every lane alone could be done in time
+    Score m_known{};
+};
+
+}  // namespace
+
+void searchExactly(const DayProblem& problem, DaySolution& best, std::int64_t nodes, const std::function<bool()>& cancelled) {
+    Stages(problem, best, nodes, cancelled).run();
+}
+
+}  // namespace laneward::planning

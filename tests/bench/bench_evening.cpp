@@ -1,0 +1,54 @@
+// One evening of size 12 on two machines: planned and proven under 50 ms at the median and under 500 ms at worst over 1,000 random
+// evenings. Prints how many were proven, with and without work that must be late, tight or in overtime.
+#include "tests/bench/ratio.h"
+
+#include "core/planning/day_search.h"
+#include "tests/support/random_evening.h"
+
+#include <algorithm>
+#include <ctime>
+
+using namespace laneward::planning;
+
+namespace {
+
+constexpr unsigned evenings = 1'000;
+constexpr std::int64_t nodes = 20'000;
+
+double milliseconds() { return 1e3 * double(std::clock()) / CLOCKS_PER_SEC; }
+
+struct Kind {
+    int all = 0;
+    int proven = 0;
+};
+
+bool within(const char* what, double ms, double limit) {
+    std::printf("limit %s = %.2f ms (at most %.0f ms)%s\n", what, ms, limit, ms <= limit ? "" : "  TOO SLOW");
+    return ms <= limit;
+}
+
+}  // namespace
+
+int main() {
+    std::vector<double> times;
+    Kind smooth;
+    Kind crowded;
+    for (unsigned seed = 1; seed <= evenings; ++seed) {
+        const DayProblem problem = support::problemOf(support::randomEvening(seed, {12, 2, 3}));
+        const double begin = milliseconds();
+        const DaySolution found = solveDay(problem, nodes, {});
+        times.push_back(milliseconds() - begin);
+        const Score& score = found.placement.score;
+        Kind& kind = score[0] + score[1] + score[3] + score[4] > 0 ? crowded : smooth;
+        ++kind.all;
+        kind.proven += found.proven() ? 1 : 0;
+    }
+    std::sort(times.begin(), times.end());
+    std::printf("bench evenings of size 12: %d of %d without trouble proven, %d of %d with trouble\n", smooth.proven, smooth.all,
+                crowded.proven, crowded.all);
+    std::printf("bench evenings of size 12: 90 %% under %.1f ms, 99 %% under %.1f ms\n", times[evenings * 9 / 10],
+                times[evenings * 99 / 100]);
+    const bool median = within("evening of size 12, median", times[evenings / 2], 50);
+    const bool worst = within("evening of size 12, worst", times.back(), 500);
+    return median && worst ? 0 : 1;
+}
