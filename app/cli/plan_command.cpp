@@ -1,7 +1,24 @@
 #include "app/cli/command_list.h"
+#include "core/documents/season_words.h"
 #include "core/documents/writers.h"
 
 namespace laneward::cli {
+
+namespace {
+
+constexpr int longestListed = 31;  // days; beyond that text sums up the season, and JSON and CSV have every job
+
+/// What is wrong stays in sight, however long the range.
+QString seasonPage(const Plan& made, const State& state, const Speech& speech) {
+    Plan wrong = made;
+    wrong.days.clear();
+    for (const DayPlan& day : made.days) {
+        if (day.objective.unmet > 0 || day.objective.late_s > 0) wrong.days.push_back(day);
+    }
+    return seasonText(seasonFigures(state, made), speech) + u'\n' + planText(wrong, state, speech);
+}
+
+}  // namespace
 
 Status plan(const Call& call) {
     const Outcome arguments = noArguments(call);
@@ -15,9 +32,13 @@ Status plan(const Call& call) {
     const State state = planningState(loaded->season, loaded->now);
     const Plan made = laneward::plan(state, loaded->now, *range);
     if (*format == "json") {
-        print(call, planJson(made, loaded->speech));
+        QJsonObject json = planJson(made, loaded->speech);
+        json["season"] = seasonJson(seasonFigures(state, made));
+        print(call, json);
     } else if (*format == "csv") {
         print(call, planCsv(made, loaded->speech));
+    } else if (range->days() > longestListed) {
+        print(call, seasonPage(made, state, loaded->speech));
     } else {
         print(call, planText(made, state, loaded->speech));
     }

@@ -1,12 +1,17 @@
 #include "core/documents/sheet_words.h"
 #include "core/documents/text_page.h"
+#include "core/documents/wording_jobs.h"
 #include "core/documents/writers.h"
 
 #include <QCoreApplication>
 
+#include <map>
+
 namespace laneward {
 
 namespace {
+
+constexpr int daysExplained = 7;  // a longer plan is read for what lies ahead, not job by job
 
 QString say(const char* source) { return QCoreApplication::translate("wording", source); }
 
@@ -32,6 +37,26 @@ QString dayJobs(const Plan& plan, const DayPlan& day, const State& state, const 
     return table(rows, 2);
 }
 
+/// Each job again, with its room, what fixes its place and what it would cost to move its outing. Jobs of one outing move
+/// together: what the job before has said of that is not said again.
+QString dayReasons(const Plan& plan, const DayPlan& day, const State& state, const Speech& speech) {
+    QString out;
+    std::map<std::pair<MachineId, int>, QStringList> told;
+    for (const Job& job : plan.jobs) {
+        if (job.date != day.date) continue;
+        out += wrapped(clockTime(job.time.begin, speech) + " " + lanesText(job, speech) + ":", 2);
+        for (const QString& line : placeText(job, speech))
+            out += wrapped(line, 6, "    -");
+        QStringList& before = told[{job.machine, job.outing}];
+        for (const JobMove& move : movesOf(state, plan, job)) {
+            const QString line = text(move, speech);
+            if (!before.contains(line)) out += wrapped(line, 6, "    -");
+            before += line;
+        }
+    }
+    return out;
+}
+
 QString proofText(const DayPlan& day, const Speech& speech) {
     const QString treatments = speech.locale.toString(qlonglong(day.objective.treatments));
     const char* form = day.proven ? QT_TRANSLATE_NOOP("wording", "lanes to treat: %1; nothing better exists")
@@ -51,6 +76,7 @@ QString planText(const Plan& plan, const State& state, const Speech& speech) {
     QString out;
     for (const DayPlan& day : plan.days) {
         out += heading(dayText(day.date, speech)) + dayJobs(plan, day, state, speech);
+        if (plan.range.days() <= daysExplained) out += dayReasons(plan, day, state, speech);
         for (const Shortfall& shortfall : plan.unmet) {
             if (dateOf(state.centre, shortfall.playBegins) != day.date) continue;
             out += wrapped(shortfallText(shortfall, speech), 2);

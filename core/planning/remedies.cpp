@@ -8,12 +8,15 @@ namespace laneward::planning {
 
 namespace {
 
-constexpr std::array overtimeTried{std::int64_t{15}, std::int64_t{30}, std::int64_t{60}, std::int64_t{120}};
+// Overtime and the time by which an event moves are told to five minutes, and no more than this is looked at.
+constexpr std::int64_t stepMinutes = 5;
+constexpr std::int64_t mostOvertime = 120 / stepMinutes;
+constexpr std::int64_t mostMoved = 240 / stepMinutes;
 
-Seconds roundedUp(Seconds s, std::int64_t minutesStep) {
-    const std::int64_t step = minutesStep * 60;
-    return {(s.value + step - 1) / step * step};
-}
+/// In steps, at least one.
+std::int64_t stepsFor(Seconds s) { return std::max<std::int64_t>(1, (s.value + stepMinutes * 60 - 1) / (stepMinutes * 60)); }
+
+Seconds ofSteps(std::int64_t steps) { return minutes(steps * stepMinutes); }
 
 /// What falls short in a plan of one day: of one occurrence and of all.
 struct Short {
@@ -42,7 +45,8 @@ public:
         m_shortfall = &shortfall;
         m_date = dateOf(m_state.centre,
                         shortfall.demand == DemandKind::Stripped ? shortfall.playBegins - Seconds{1} : shortfall.playBegins);
-        m_day = dayState();
+        // What is only estimated looks at the shifts, which are the same in the state of any day.
+        if (m_tries > 0 || m_day.centre.machines.empty()) m_day = dayState();
         m_remedies.clear();
         m_base.reset();
         if (m_state.centre.machines.empty()) return {};
@@ -52,14 +56,16 @@ public:
             if (time || staff) guess();
             return std::move(m_remedies);
         }
+        // Cheapest first, so that tries which run out are spent on what costs least: minutes of the team, then what is asked of
+        // the lanes, then what players feel, then what has to be found: a person, a machine. Common practice, no source.
         if (time || staff) overtime();
-        if (time || because("short.barred") || because("short.out-of-service")) secondMachine();
-        if (time || staff) secondPerson();
         if (time) shorterTreatment();
         if (time || staff) {
-            fewerLanes();
             moveEvent();
+            fewerLanes();
+            secondPerson();
         }
+        if (time || because("short.barred") || because("short.out-of-service")) secondMachine();
         return std::move(m_remedies);
     }
 
@@ -137,39 +143,65 @@ private:
         const Seconds missing = std::max(m_shortfall->missing, minutes(5));
         const Shift* shift = shiftFor(m_day);
         if (shift && because("short.no-staff")) {
-            const Seconds more = roundedUp(missing, 15);
+            const Seconds more = ofSteps(stepsFor(missing));
             add("remedy.overtime", shift->name, {more, m_shortfall->playBegins - more}, more);
             m_remedies.back().verified = false;
         }
         if (m_shortfall->demand == DemandKind::Stripped) return;
-        const Seconds later = roundedUp(missing, 5);
+        const Seconds later = ofSteps(stepsFor(missing));
         add("remedy.move-event", m_shortfall->title, {later, m_shortfall->playBegins + later}, later);
         m_remedies.back().verified = false;
     }
 
-    State withOvertime(std::int64_t more) const {
+    struct Search {
+        std::int64_t guess = 1;
+        std::int64_t most = 1;
+        bool doubtful = false;  ///< perhaps not even the most helps: that is tried first
+    };
+
+    /// The least number from 1 to the most that helps, each tried by planning; nothing when none was found. What helps is taken
+    /// to help with more as well: where it does not, the answer still helps but a smaller one may too.
+    std::optional<std::int64_t> least(const Search& search, const std::function<State(std::int64_t)>& changed) {
+        if (search.doubtful && !helps(changed(search.most))) return std::nullopt;
+        std::int64_t low = 0;  // does not help
+        std::int64_t high = std::min(search.guess, search.most);
+        const bool known = search.doubtful;
+        while (!(known && high == search.most) && !helps(changed(high))) {
+            if (high == search.most || m_tries <= 0) return known ? std::optional(search.most) : std::nullopt;
+            low = high;
+            high = std::min(high * 2, search.most);
+        }
+        // Just below the guess first: what is missing is known well where one job is late.
+        std::int64_t middle = low == 0 ? high - 1 : low + (high - low) / 2;
+        while (high - low > 1 && m_tries > 0) {
+            (helps(changed(middle)) ? high : low) = middle;
+            middle = low + (high - low) / 2;
+        }
+        return high;
+    }
+
+    State withOvertime(std::int64_t steps) const {
         State changed = m_day;
         if (Shift* shift = shiftFor(changed)) {
-            shift->overtimeBefore += minutes(more);
-            shift->overtimeAfter += minutes(more);
+            shift->overtimeBefore += ofSteps(steps);
+            shift->overtimeAfter += ofSteps(steps);
         }
         return changed;
     }
 
-    /// The most is tried first: where that does not help, less will not.
     void overtime() {
-        if (!shiftFor(m_day) || !helps(withOvertime(overtimeTried.back()))) return;
-        for (std::int64_t more : overtimeTried) {
-            State changed = withOvertime(more);
-            if (more != overtimeTried.back() && !helps(changed)) continue;
-            const Shift* shift = shiftFor(changed);
-            const std::vector<ShiftSpan> spans = shiftsOn(changed.centre, m_date);
-            const auto span = std::find_if(spans.begin(), spans.end(), [&](const ShiftSpan& s) { return s.shift == shift->id; });
-            const bool before = m_shortfall->playBegins < span->work.begin + Seconds{span->work.length().value / 2};
-            add("remedy.overtime", shift->name, {minutes(more), before ? span->allowance.begin : span->allowance.end},
-                minutes(more));
-            return;
-        }
+        if (!shiftFor(m_day)) return;
+        const bool doubtful = !because("short.no-staff");
+        const auto steps =
+            least({stepsFor(m_shortfall->missing), mostOvertime, doubtful}, [&](std::int64_t n) { return withOvertime(n); });
+        if (!steps) return;
+        State changed = withOvertime(*steps);
+        const Shift* shift = shiftFor(changed);
+        const std::vector<ShiftSpan> spans = shiftsOn(changed.centre, m_date);
+        const auto span = std::find_if(spans.begin(), spans.end(), [&](const ShiftSpan& s) { return s.shift == shift->id; });
+        const bool before = m_shortfall->playBegins < span->work.begin + Seconds{span->work.length().value / 2};
+        const Seconds more = ofSteps(*steps);
+        add("remedy.overtime", shift->name, {more, before ? span->allowance.begin : span->allowance.end}, more);
     }
 
     void secondMachine() {
@@ -222,37 +254,54 @@ private:
         return nullptr;
     }
 
-    void fewerLanes() {
-        State changed = m_day;
-        Series* series = seriesIn(changed);
-        const Occurrence* o = occurrence();
-        if (!series || !o) return;
-        LaneSet kept = o->lanes;
+    /// Without the last `dropped` of the lanes that fall short.
+    LaneSet keptLanes(const LaneSet& all, std::int64_t dropped) const {
+        LaneSet lacking;
         for (const Shortfall& other : m_plan.unmet) {
-            if (other.series == m_shortfall->series && other.original == m_shortfall->original) kept = kept - other.lanes;
+            if (other.series == m_shortfall->series && other.original == m_shortfall->original) lacking = lacking | other.lanes;
         }
-        if (kept.isEmpty()) return;
+        LaneSet kept = all;
+        const std::vector<int> lanes = lacking.lanes();
+        for (size_t i = lanes.size(); i-- > 0 && dropped > 0; --dropped)
+            kept.remove(lanes[i]);
+        return kept;
+    }
+
+    State withLanes(const LaneSet& kept) const {
+        State changed = m_day;
+        Series& series = *seriesIn(changed);
         // An override's lanes spread a single demand over all of them; what is asked stays with the lanes that keep it.
-        overrideIn(*series).lanes = kept;
-        for (SurfaceDemand& demand : series->demands)
+        overrideIn(series).lanes = kept;
+        for (SurfaceDemand& demand : series.demands)
             demand.lanes = demand.lanes & kept;
-        if (helps(changed)) add("remedy.fewer-lanes", m_shortfall->title, {std::int64_t{kept.count()}}, {});
+        return changed;
+    }
+
+    void fewerLanes() {
+        const Occurrence* o = occurrence();
+        if (!seriesIn(m_day) || !o) return;
+        const LaneSet without = keptLanes(o->lanes, o->lanes.count());
+        const std::int64_t most = o->lanes.count() - without.count() - (without.isEmpty() ? 1 : 0);
+        if (most < 1) return;
+        const auto dropped = least({m_shortfall->unmet ? most : 1, most, false},
+                                   [&](std::int64_t n) { return withLanes(keptLanes(o->lanes, n)); });
+        if (!dropped) return;
+        const LaneSet kept = keptLanes(o->lanes, *dropped);
+        add("remedy.fewer-lanes", m_shortfall->title, {std::int64_t{kept.count()}, kept.text()}, {});
     }
 
     void moveEvent() {
         const Occurrence* o = occurrence();
-        if (!o || m_shortfall->demand == DemandKind::Stripped) return;
-        const Seconds first = roundedUp(std::max(m_shortfall->missing, minutes(5)), 5);
-        for (std::int64_t times : {1, 2, 4}) {
+        if (!o || m_shortfall->demand == DemandKind::Stripped || !seriesIn(m_day)) return;
+        const auto steps = least({stepsFor(m_shortfall->missing), mostMoved, false}, [&](std::int64_t n) {
             State changed = m_day;
-            Series* series = seriesIn(changed);
-            if (!series || m_tries <= 0) return;
-            Override& change = overrideIn(*series);
-            change.start = shifted(change.start.value_or(m_shortfall->original), first * times);
-            if (!helps(changed)) continue;
-            add("remedy.move-event", m_shortfall->title, {first * times, o->booked.begin + first * times}, first * times);
-            return;
-        }
+            Override& change = overrideIn(*seriesIn(changed));
+            change.start = shifted(change.start.value_or(m_shortfall->original), ofSteps(n));
+            return changed;
+        });
+        if (!steps) return;
+        const Seconds later = ofSteps(*steps);
+        add("remedy.move-event", m_shortfall->title, {later, o->booked.begin + later}, later);
     }
 
     const State& m_state;

@@ -33,6 +33,33 @@
 // job.swap-before                machine's name     s
 // job.charge-before              machine's name     s
 // job.duty-before                machine's name     s
+// ---- JobMove::what, see moves.h (no subject)
+// job.earlier                    -                  s how much, t begin of the outing then
+// job.later                      -                  s how much, t begin of the outing then
+// job.not-earlier                -                  s how much
+// job.not-later                  -                  s how much
+// ---- JobMove::why: what it costs, then what it wins; subject = lanes
+// job.move-free                  -                  -              (costs nothing)
+// job.move-unmet                 lanes              n lanes        (a demand would be met no longer)
+// job.move-late                  lanes              n lanes, s latest of them inside the settle time
+// job.move-overtime              -                  s more
+// job.move-tight                 lanes              n lanes, s furthest inside the reserve
+// job.move-older                 lanes              n lanes, s how much older at most when play begins
+// job.move-less-overtime         -                  s less
+// job.move-eased                 lanes              n lanes        (late or inside the reserve no longer)
+// job.move-fresher               lanes              n lanes, s how much fresher at most
+// ---- JobMove::why: what stands in the way ("before" when it is to be earlier, "after" when later; any violation may stand
+// there) job.blocked-by-play-before     title of that play q lanes, t they are clear job.blocked-by-play-after      title of that
+// play q lanes, t play begins job.blocked-by-partner-before  title of that play q lanes whose pair partner is in play, t it is
+// clear job.blocked-by-partner-after   title of that play q lanes, t play begins job.blocked-by-machine-before  machine's name t
+// it is back from other work job.blocked-by-machine-after   machine's name     t it leaves for other work
+// job.blocked-by-other-machine   that one's name    q lanes it is on
+// job.blocked-by-shift-before    shift's name       t its begin, overtime included
+// job.blocked-by-shift-after     shift's name       t its end, overtime included
+// job.blocked-by-person          shift's name       t, t between which all of it are at work
+// job.blocked-by-closure-before  title              t its end
+// job.blocked-by-closure-after   title              t its begin
+// job.blocked-by-now             machine's name     t now
 // ---- Shortfall::reasons
 // short.no-time                  event's title      s missing, t lanes are clear
 // short.no-staff                 event's title      t nearest begin or end of working time
@@ -49,7 +76,7 @@
 // remedy.second-machine          centre's name      n machines then
 // remedy.second-person           shift's name       n people then
 // remedy.shorter-treatment       event's title      n 0 = clean and condition, 1 = condition only, 2 = clean only
-// remedy.fewer-lanes             event's title      n lanes that could be made ready
+// remedy.fewer-lanes             event's title      n lanes that could be made ready, q which
 // remedy.move-event              event's title      s later, t new start of play
 // ---- violationsOf(); t = begin of the job
 // violation.lane-in-play         machine's name     n lane, t
@@ -106,6 +133,32 @@ inline constexpr auto planningRules = std::to_array<std::string_view>({"calendar
                                                                        "job.swap-before",
                                                                        "job.charge-before",
                                                                        "job.duty-before",
+                                                                       "job.earlier",
+                                                                       "job.later",
+                                                                       "job.not-earlier",
+                                                                       "job.not-later",
+                                                                       "job.move-free",
+                                                                       "job.move-unmet",
+                                                                       "job.move-late",
+                                                                       "job.move-overtime",
+                                                                       "job.move-tight",
+                                                                       "job.move-older",
+                                                                       "job.move-less-overtime",
+                                                                       "job.move-eased",
+                                                                       "job.move-fresher",
+                                                                       "job.blocked-by-play-before",
+                                                                       "job.blocked-by-play-after",
+                                                                       "job.blocked-by-partner-before",
+                                                                       "job.blocked-by-partner-after",
+                                                                       "job.blocked-by-machine-before",
+                                                                       "job.blocked-by-machine-after",
+                                                                       "job.blocked-by-other-machine",
+                                                                       "job.blocked-by-shift-before",
+                                                                       "job.blocked-by-shift-after",
+                                                                       "job.blocked-by-person",
+                                                                       "job.blocked-by-closure-before",
+                                                                       "job.blocked-by-closure-after",
+                                                                       "job.blocked-by-now",
                                                                        "short.no-time",
                                                                        "short.no-staff",
                                                                        "short.barred",

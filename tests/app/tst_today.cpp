@@ -69,6 +69,7 @@ class TodayTest : public QObject {
 private Q_SLOTS:
     void headlineSaysWhatMatters();
     void listShowsTheJobs();
+    void detailsSayWhatMovingWouldCost();
     void recordsAsPlannedWithOneKey();
     void anEarlyRunEndsNow();
     void beginsAJob();
@@ -110,6 +111,21 @@ void TodayTest::listShowsTheJobs() {
     QCOMPARE(startBy, clockTime(desk.firstJob().time.begin, desk.session->speech()));
     QVERIFY(list->index(0, JobModel::What).data().toString().contains("Thursday Fours 18:30"));
     QVERIFY(list->index(0, JobModel::Mark).data(Qt::AccessibleTextRole).toString().contains("lanes 1-8"));
+}
+
+void TodayTest::detailsSayWhatMovingWouldCost() {
+    Desk desk;
+    const auto told = [&desk](const QString& words) {
+        const QList<QLabel*> labels = desk.page.findChildren<QLabel*>();
+        return std::any_of(labels.begin(), labels.end(), [&](const QLabel* label) { return label->text().contains(words); });
+    };
+    const Job job = desk.firstJob();
+    QVERIFY(told("Why here") && told("must end by 18:05"));
+    QVERIFY(told("the outing can be 15 min earlier, from " + clockTime(job.time.begin - minutes(15), desk.session->speech())));
+    QVERIFY(told("the outing can be 15 min later") && told("inside the reserve"));
+    desk.page.recordAsPlanned();
+    desk.page.showJob(job.id);
+    QVERIFY(!told("the outing can"));  // what is done cannot move
 }
 
 void TodayTest::recordsAsPlannedWithOneKey() {

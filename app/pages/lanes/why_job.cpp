@@ -1,5 +1,7 @@
 #include "app/pages/lanes/why_text.h"
 
+#include "core/documents/wording_jobs.h"
+
 #include <QCoreApplication>
 
 #include <algorithm>
@@ -119,7 +121,8 @@ WhySection stepsOf(const Job& job, const Speech& speech) {
 
 }  // namespace
 
-WhyText whyJob(const HouseSource& source, const Job& job, const std::vector<Readiness>& readiness) {
+WhyText whyJob(const HouseSource& source, const Job& job, const std::vector<Readiness>& readiness,
+               const std::vector<JobMove>& moves) {
     WhyText why;
     QStringList title{text(job.treatment)};
     if (job.pattern) title << patternName(job.pattern, source.season.patterns);
@@ -127,7 +130,14 @@ WhyText whyJob(const HouseSource& source, const Job& job, const std::vector<Read
     why.title = title.join(QStringLiteral(" · "));
     WhySection state{{}, {{Words::tr("State"), text(job.state), true}}};
     if (job.planVersion > 0) state.rows.push_back({Words::tr("On sheet"), QString::number(job.planVersion), false});
-    why.sections = {state, neededBy(source, job), place(source, job), takes(source, job, readiness), stepsOf(job, source.speech)};
+    why.sections = {state, neededBy(source, job), place(source, job)};
+    if (!moves.empty()) {
+        why.sections.push_back({Words::tr("If the outing moved"), {}});
+        for (const JobMove& move : moves)
+            why.sections.back().rows.push_back({{}, text(move, source.speech), false});
+    }
+    why.sections.push_back(takes(source, job, readiness));
+    why.sections.push_back(stepsOf(job, source.speech));
     return why;
 }
 

@@ -25,7 +25,7 @@ void JobDetails::addCaution(const QString& text) {
     m_lines->addWidget(label);
 }
 
-void JobDetails::show(const JobSheet& sheet, std::optional<size_t> job, const Speech& speech) {
+void JobDetails::show(const JobSheet& sheet, std::optional<size_t> job, const std::vector<JobMove>& moves, const Speech& speech) {
     m_body = new QWidget;
     m_lines = new QVBoxLayout(m_body);
     m_lines->setContentsMargins(8, 4, 8, 4);
@@ -34,6 +34,7 @@ void JobDetails::show(const JobSheet& sheet, std::optional<size_t> job, const Sp
         addSteps(sheet, *job, speech);
         addTakes(sheet.jobs[*job], speech);
         addReasons(sheet.jobs[*job], speech);
+        addMoves(moves, speech);
     } else {
         addLine(sheet.jobs.empty()
                     ? tr("No lane needs a treatment today. Events with a demand, entered in the Calendar, bring jobs here.")
@@ -76,10 +77,16 @@ void JobDetails::addTakes(const Job& job, const Speech& speech) {
 }
 
 void JobDetails::addReasons(const Job& job, const Speech& speech) {
-    if (job.reasons.empty()) return;
     addLine(tr("Why here"), true);
-    for (const Finding& reason : job.reasons)
-        addLine(text(reason, speech));
+    for (const QString& line : placeText(job, speech))
+        addLine(line);
+}
+
+void JobDetails::addMoves(const std::vector<JobMove>& moves, const Speech& speech) {
+    if (moves.empty()) return;
+    addLine(tr("If the outing moved"), true);
+    for (const JobMove& move : moves)
+        addLine(text(move, speech));
 }
 
 }  // namespace laneward

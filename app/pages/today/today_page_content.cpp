@@ -89,7 +89,9 @@ void TodayPage::showSelected() {
     for (size_t i = 0; job && i < m_sheet.jobs.size(); ++i) {
         if (m_sheet.jobs[i].id == job->id) inSheet = i;
     }
-    m_details->show(m_sheet, inSheet, session().speech());
+    std::vector<JobMove> moves;
+    if (inSheet) moves = movesOf(session().planningState(), session().planOf(session().today()), m_sheet.jobs[*inSheet]);
+    m_details->show(m_sheet, inSheet, moves, session().speech());
     const bool writable = !session().isReadOnly();
     m_asPlanned->setEnabled(writable && job && isOpen(*job));
     m_changed->setEnabled(writable && job);
