@@ -69,6 +69,24 @@
     </message>
 </context>
 <context>
+    <name>DifferencePanel</name>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>und %n weitere</numerusform>
+            <numerusform>und %n weitere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Looking at what would change…</source>
+        <translation>Es wird nachgesehen, was sich ändern würde …</translation>
+    </message>
+    <message>
+        <source>Not possible there:</source>
+        <translation>Dort nicht möglich:</translation>
+    </message>
+</context>
+<context>
     <name>Headline</name>
     <message>
         <source>no lane needs a treatment today</source>
@@ -565,6 +583,14 @@
         <source>Out of service</source>
         <translation>Außer Betrieb</translation>
     </message>
+    <message>
+        <source>Enter or letting go keeps it, Esc leaves it as it was.</source>
+        <translation>Eingabetaste oder Loslassen behält es, Esc lässt es, wie es war.</translation>
+    </message>
+    <message>
+        <source>If the outing moved</source>
+        <translation>Wenn die Fahrt verschoben würde</translation>
+    </message>
 </context>
 <context>
     <name>cli</name>
@@ -718,22 +744,6 @@
 <context>
     <name>laneward::CalendarPage</name>
     <message>
-        <source>Move %1</source>
-        <translation>%1 verschieben</translation>
-    </message>
-    <message>
-        <source>This date only</source>
-        <translation>Nur dieser Termin</translation>
-    </message>
-    <message>
-        <source>The whole series</source>
-        <translation>Die ganze Serie</translation>
-    </message>
-    <message>
-        <source>Move %1 to %2, %3?</source>
-        <translation>%1 verschieben auf %2, %3?</translation>
-    </message>
-    <message>
         <source>Take %1 away?</source>
         <translation>%1 entfernen?</translation>
     </message>
@@ -842,16 +852,16 @@
         <translation>, </translation>
     </message>
     <message>
-        <source>Enter edits, N creates, Delete takes away; drag or Alt+arrows move, Alt+Shift+arrows stretch.</source>
-        <translation>Eingabetaste bearbeitet, N legt an, Entf entfernt; Ziehen oder Alt+Pfeile verschieben, Alt+Umschalt+Pfeile dehnen.</translation>
-    </message>
-    <message>
         <source>Calendar</source>
         <translation>Kalender</translation>
     </message>
     <message>
         <source>What is booked, and what does it ask of the lanes?</source>
         <translation>Was ist gebucht, und was verlangt es von den Bahnen?</translation>
+    </message>
+    <message>
+        <source>Enter edits, N creates, Delete takes away; drag or Alt+arrows move, Alt+Shift+arrows stretch, Space picks up.</source>
+        <translation>Eingabetaste bearbeitet, N legt an, Entf entfernt; Ziehen oder Alt+Pfeile verschieben, Alt+Umschalt+Pfeile dehnen, die Leertaste hebt auf.</translation>
     </message>
 </context>
 <context>
@@ -1226,6 +1236,33 @@
     </message>
 </context>
 <context>
+    <name>laneward::EventMover</name>
+    <message>
+        <source>What if %1 plays %2 to %3?</source>
+        <translation>Was wäre, wenn %1 so spielt: %2 bis %3?</translation>
+    </message>
+    <message>
+        <source>What if %1 always plays %2 to %3?</source>
+        <translation>Was wäre, wenn %1 immer so spielt: %2 bis %3?</translation>
+    </message>
+    <message>
+        <source>This date only</source>
+        <translation>Nur dieser Termin</translation>
+    </message>
+    <message>
+        <source>The whole series</source>
+        <translation>Die ganze Serie</translation>
+    </message>
+    <message>
+        <source>Move %1 to %2?</source>
+        <translation>%1 verschieben auf %2?</translation>
+    </message>
+    <message>
+        <source>Move %1</source>
+        <translation>%1 verschieben</translation>
+    </message>
+</context>
+<context>
     <name>laneward::FirstPage</name>
     <message>
         <source>Which lanes need what tonight?</source>
@@ -1269,6 +1306,10 @@
     <message>
         <source>out of service</source>
         <translation>außer Betrieb</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
     </message>
 </context>
 <context>
@@ -1434,6 +1475,10 @@
         <comment>lanes: treatment</comment>
         <translation>%1: %2</translation>
     </message>
+    <message>
+        <source>If the outing moved</source>
+        <translation>Wenn die Fahrt verschoben würde</translation>
+    </message>
 </context>
 <context>
     <name>laneward::JobModel</name>
@@ -1574,6 +1619,22 @@
     <message>
         <source>What is on each lane now, and at any time?</source>
         <translation>Was liegt jetzt auf jeder Bahn, und zu jeder anderen Zeit?</translation>
+    </message>
+    <message>
+        <source>What if the job on lanes %1 starts %2?</source>
+        <translation>Was wäre, wenn der Auftrag auf den Bahnen %1 beginnt: %2?</translation>
+    </message>
+    <message>
+        <source>The job stays where it was</source>
+        <translation>Der Auftrag bleibt, wo er war</translation>
+    </message>
+    <message>
+        <source>That time has passed.</source>
+        <translation>Diese Zeit ist vorbei.</translation>
+    </message>
+    <message>
+        <source>Y&amp;ear</source>
+        <translation>&amp;Jahr</translation>
     </message>
 </context>
 <context>
@@ -2347,6 +2408,317 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     </message>
 </context>
 <context>
+    <name>laneward::SeasonForm</name>
+    <message>
+        <source>&amp;Tournaments more</source>
+        <translation>Mehr &amp;Turniere</translation>
+    </message>
+    <message>
+        <source>Number of tournaments</source>
+        <translation>Anzahl der Turniere</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Wie viele</translation>
+    </message>
+    <message>
+        <source>Weekday of the tournaments</source>
+        <translation>Wochentag der Turniere</translation>
+    </message>
+    <message>
+        <source>Play begins</source>
+        <translation>Spielbeginn</translation>
+    </message>
+    <message>
+        <source>Begins</source>
+        <translation>Beginn</translation>
+    </message>
+    <message>
+        <source>Hours of play</source>
+        <translation>Spieldauer in Stunden</translation>
+    </message>
+    <message>
+        <source>Lanes of the tournaments</source>
+        <translation>Bahnen der Turniere</translation>
+    </message>
+    <message>
+        <source>Lanes</source>
+        <translation>Bahnen</translation>
+    </message>
+    <message>
+        <source>Pattern of the tournaments</source>
+        <translation>Ölmuster der Turniere</translation>
+    </message>
+    <message>
+        <source>Pattern</source>
+        <translation>Ölmuster</translation>
+    </message>
+    <message>
+        <source>A machine o&amp;ut of service</source>
+        <translation>Eine Ölmaschine a&amp;ußer Betrieb</translation>
+    </message>
+    <message>
+        <source>Machine that is out of service</source>
+        <translation>Ölmaschine, die außer Betrieb ist</translation>
+    </message>
+    <message>
+        <source>Machine</source>
+        <translation>Ölmaschine</translation>
+    </message>
+    <message>
+        <source>First day out of service</source>
+        <translation>Erster Tag außer Betrieb</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Ab</translation>
+    </message>
+    <message>
+        <source>Days out of service</source>
+        <translation>Tage außer Betrieb</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>Open &amp;play asks less often</source>
+        <translation>&amp;Freies Spiel verlangt seltener</translation>
+    </message>
+    <message>
+        <source>Days between treatments for open play</source>
+        <translation>Tage zwischen Behandlungen für freies Spiel</translation>
+    </message>
+    <message>
+        <source>Every … days</source>
+        <translation>Alle … Tage</translation>
+    </message>
+    <message>
+        <source>any</source>
+        <translation>beliebig</translation>
+    </message>
+    <message>
+        <source>Lanes are written as in &quot;1-12, 15&quot;, up to lane %1.</source>
+        <translation>Bahnen werden wie „1-12, 15“ geschrieben, höchstens bis Bahn %1.</translation>
+    </message>
+    <message>
+        <source>No open play asks for treatments more often than that.</source>
+        <translation>Kein freies Spiel verlangt häufiger eine Behandlung.</translation>
+    </message>
+    <message>
+        <source> h</source>
+        <comment>suffix</comment>
+        <translation> h</translation>
+    </message>
+    <message>
+        <source>The lanes are free at that time on %1 of these weekdays; %2 were asked for.</source>
+        <translation>Die Bahnen sind zu dieser Zeit an %1 dieser Wochentage frei; gewünscht waren %2.</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::SeasonPanel</name>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>Then</source>
+        <translation>Dann</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>Lanes treated</source>
+        <translation>Behandelte Bahnen</translation>
+    </message>
+    <message>
+        <source>Outings</source>
+        <translation>Fahrten</translation>
+    </message>
+    <message>
+        <source>Machine time</source>
+        <translation>Maschinenzeit</translation>
+    </message>
+    <message>
+        <source>Overtime</source>
+        <translation>Überstunden</translation>
+    </message>
+    <message>
+        <source>Conditioner</source>
+        <translation>Bahnöl</translation>
+    </message>
+    <message>
+        <source>Cleaner</source>
+        <translation>Reiniger</translation>
+    </message>
+    <message>
+        <source>Unmet</source>
+        <translation>Nicht erfüllt</translation>
+    </message>
+    <message>
+        <source>Late events</source>
+        <translation>Zu spät bedient</translation>
+    </message>
+    <message>
+        <source>Tight days</source>
+        <translation>Knappe Tage</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>row, column: figure</comment>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>The day</source>
+        <translation>Der Tag</translation>
+    </message>
+    <message>
+        <source>Choose a day to see its figures; open it by Enter or a double click.</source>
+        <translation>Einen Tag wählen, um seine Zahlen zu sehen; mit Eingabe oder Doppelklick öffnen.</translation>
+    </message>
+    <message>
+        <source>What if …</source>
+        <translation>Was wäre, wenn …</translation>
+    </message>
+    <message>
+        <source>Tick what to suppose. Nothing of it is stored.</source>
+        <translation>Ankreuzen, was angenommen werden soll. Nichts davon wird gespeichert.</translation>
+    </message>
+    <message>
+        <source>The season is being planned</source>
+        <translation>Die Saison wird geplant</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Stopped. Change what is supposed, or come back to this page, to plan again.</source>
+        <translation>Abgebrochen. Eine Annahme ändern oder diese Seite neu aufrufen, um wieder zu planen.</translation>
+    </message>
+    <message>
+        <source>The season is being planned…</source>
+        <translation>Die Saison wird geplant …</translation>
+    </message>
+    <message>
+        <source>The season is not planned</source>
+        <translation>Die Saison ist nicht geplant</translation>
+    </message>
+    <message numerus="yes">
+        <source>No lane needs a treatment in the %n day(s) ahead</source>
+        <translation>
+            <numerusform>Am kommenden Tag braucht keine Bahn eine Behandlung</numerusform>
+            <numerusform>In den kommenden %n Tagen braucht keine Bahn eine Behandlung</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>day, what it has to spare</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tight day(s) in the season; the hardest is %1</source>
+        <translation>
+            <numerusform>%n knapper Tag in der Saison: %1</numerusform>
+            <numerusform>%n knappe Tage in der Saison; der schwierigste ist %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No day of the season is tight; the narrowest is %1</source>
+        <translation>Kein Tag der Saison ist knapp; der engste ist %1</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::SeasonView</name>
+    <message>
+        <source>Days of the season</source>
+        <translation>Tage der Saison</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>day: what it has to spare</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n event(s) late</source>
+        <translation>
+            <numerusform>%n Veranstaltung zu spät bedient</numerusform>
+            <numerusform>%n Veranstaltungen zu spät bedient</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s) to treat</source>
+        <translation>
+            <numerusform>%n Bahn zu behandeln</numerusform>
+            <numerusform>%n Bahnen zu behandeln</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n outing(s)</source>
+        <translation>
+            <numerusform>%n Fahrt</numerusform>
+            <numerusform>%n Fahrten</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>machine time %1</source>
+        <translation>Maschinenzeit %1</translation>
+    </message>
+    <message>
+        <source>conditioner %1</source>
+        <translation>Bahnöl %1</translation>
+    </message>
+    <message>
+        <source>cleaner %1</source>
+        <translation>Reiniger %1</translation>
+    </message>
+    <message>
+        <source>overtime %1</source>
+        <translation>Überstunden %1</translation>
+    </message>
+    <message>
+        <source>nothing better exists</source>
+        <translation>besser geht es nicht</translation>
+    </message>
+    <message>
+        <source>not proven to be the best</source>
+        <translation>nicht als bester Plan erwiesen</translation>
+    </message>
+    <message>
+        <source>The season is being planned…</source>
+        <translation>Die Saison wird geplant …</translation>
+    </message>
+    <message numerus="yes">
+        <source>! %n unmet</source>
+        <translation>
+            <numerusform>! %n nicht erfüllt</numerusform>
+            <numerusform>! %n nicht erfüllt</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>! %n late</source>
+        <translation>
+            <numerusform>! %n zu spät</numerusform>
+            <numerusform>! %n zu spät</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>! −%1</source>
+        <translation>! −%1</translation>
+    </message>
+    <message>
+        <source>! %1</source>
+        <comment>tight</comment>
+        <translation>! %1</translation>
+    </message>
+    <message>
+        <source>0 min</source>
+        <translation>0 min</translation>
+    </message>
+</context>
+<context>
     <name>laneward::Session</name>
     <message>
         <source>The centre was changed on another computer; you now see the latest.</source>
@@ -2363,6 +2735,10 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>%1 plays %2 longer</source>
         <translation>%1 spielt %2 länger</translation>
+    </message>
+    <message>
+        <source>Confirm the job at %1</source>
+        <translation>Auftrag bestätigen: %1</translation>
     </message>
 </context>
 <context>
@@ -4279,6 +4655,340 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>on days %1</source>
         <translation>am %1.</translation>
+    </message>
+    <message>
+        <source>To another machine, %1: %2</source>
+        <translation>Auf eine andere Maschine, %1: %2</translation>
+    </message>
+    <message>
+        <source>In another order, %1: %2</source>
+        <translation>In anderer Reihenfolge, %1: %2</translation>
+    </message>
+    <message>
+        <source>From %1 to %2: %3</source>
+        <translation>Von %1 auf %2: %3</translation>
+    </message>
+    <message>
+        <source>Cannot be met: %1, %2, play begins %3</source>
+        <translation>Nicht zu erfüllen: %1, %2, Spielbeginn %3</translation>
+    </message>
+    <message>
+        <source>Would be ready late: %1, %2, play begins %3</source>
+        <translation>Wäre zu spät fertig: %1, %2, Spielbeginn %3</translation>
+    </message>
+    <message>
+        <source>; %1 are missing</source>
+        <translation>; es fehlen %1</translation>
+    </message>
+    <message>
+        <source>%1 more late</source>
+        <translation>%1 mehr Verspätung</translation>
+    </message>
+    <message>
+        <source>%1 less late</source>
+        <translation>%1 weniger Verspätung</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more demand(s) unmet</source>
+        <translation>
+            <numerusform>%n Anforderung mehr unerfüllt</numerusform>
+            <numerusform>%n Anforderungen mehr unerfüllt</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fewer demand(s) unmet</source>
+        <translation>
+            <numerusform>%n Anforderung weniger unerfüllt</numerusform>
+            <numerusform>%n Anforderungen weniger unerfüllt</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n job(s) added</source>
+        <translation>
+            <numerusform>%n Auftrag kommt dazu</numerusform>
+            <numerusform>%n Aufträge kommen dazu</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n job(s) removed</source>
+        <translation>
+            <numerusform>%n Auftrag entfällt</numerusform>
+            <numerusform>%n Aufträge entfallen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n job(s) moved</source>
+        <translation>
+            <numerusform>%n Auftrag verschiebt sich</numerusform>
+            <numerusform>%n Aufträge verschieben sich</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>no job changes</source>
+        <translation>kein Auftrag ändert sich</translation>
+    </message>
+    <message>
+        <source>Proven: no plan does better.</source>
+        <translation>Bewiesen: Kein Plan ist besser.</translation>
+    </message>
+    <message>
+        <source>First look: the proof follows.</source>
+        <translation>Erster Blick: Der Beweis folgt.</translation>
+    </message>
+    <message>
+        <source>The best plan found: not proven to be the best.</source>
+        <translation>Der beste gefundene Plan; nicht bewiesen, dass keiner besser ist.</translation>
+    </message>
+    <message>
+        <source>%1 to %2: treatments %3, conditioner %4, cleaner %5</source>
+        <translation>%1 bis %2: Behandlungen %3, Bahnöl %4, Reiniger %5</translation>
+    </message>
+    <message>
+        <source>No longer %1: %2</source>
+        <translation>Nicht mehr %1: %2</translation>
+    </message>
+    <message>
+        <source>New %1: %2</source>
+        <translation>Neu %1: %2</translation>
+    </message>
+    <message>
+        <source>costs nothing</source>
+        <translation>kostet nichts</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s) would not be ready as asked</source>
+        <translation>
+            <numerusform>%n Bahn würde nicht wie verlangt fertig</numerusform>
+            <numerusform>%n Bahnen würden nicht wie verlangt fertig</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s) would be late, by up to %3</source>
+        <translation>
+            <numerusform>%n Bahn würde zu spät fertig, um %3</numerusform>
+            <numerusform>%n Bahnen würden zu spät fertig, um bis zu %3</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%2 more overtime</source>
+        <translation>%2 mehr Überstunden</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s) would be ready inside the reserve, by up to %3</source>
+        <translation>
+            <numerusform>%n Bahn würde erst innerhalb der Reserve fertig, um %3</numerusform>
+            <numerusform>%n Bahnen würden erst innerhalb der Reserve fertig, um bis zu %3</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s) would be up to %3 older when play begins</source>
+        <translation>
+            <numerusform>%n Bahn: Behandlung bei Spielbeginn %3 älter</numerusform>
+            <numerusform>%n Bahnen: Behandlung bei Spielbeginn bis zu %3 älter</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%2 less overtime</source>
+        <translation>%2 weniger Überstunden</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s) would be ready with the reserve kept</source>
+        <translation>
+            <numerusform>%n Bahn würde mit voller Reserve fertig</numerusform>
+            <numerusform>%n Bahnen würden mit voller Reserve fertig</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s) would be up to %3 fresher when play begins</source>
+        <translation>
+            <numerusform>%n Bahn: Behandlung bei Spielbeginn %3 frischer</numerusform>
+            <numerusform>%n Bahnen: Behandlung bei Spielbeginn bis zu %3 frischer</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>lanes %2 are in play until %T3 (%1)</source>
+        <translation>auf Bahn %2 wird bis %T3 gespielt (%1)</translation>
+    </message>
+    <message>
+        <source>lanes %2 are in play from %T3 (%1)</source>
+        <translation>auf Bahn %2 wird ab %T3 gespielt (%1)</translation>
+    </message>
+    <message>
+        <source>the other lanes of the pairs of lanes %2 are in play until %T3 (%1)</source>
+        <translation>neben Bahn %2 wird im selben Bahnpaar bis %T3 gespielt (%1)</translation>
+    </message>
+    <message>
+        <source>the other lanes of the pairs of lanes %2 are in play from %T3 (%1)</source>
+        <translation>neben Bahn %2 wird im selben Bahnpaar ab %T3 gespielt (%1)</translation>
+    </message>
+    <message>
+        <source>%1 is at other work until %T2</source>
+        <translation>%1 ist bis %T2 anderweitig im Einsatz</translation>
+    </message>
+    <message>
+        <source>%1 is wanted for other work from %T2</source>
+        <translation>%1 wird ab %T2 anderweitig gebraucht</translation>
+    </message>
+    <message>
+        <source>%1 is on lanes %2 at that time</source>
+        <translation>%1 ist zu dieser Zeit auf Bahn %2</translation>
+    </message>
+    <message>
+        <source>the shift &apos;%1&apos; can begin at %T2 at the earliest, overtime included</source>
+        <translation>die Schicht „%1“ kann mit Überstunden frühestens um %T2 beginnen</translation>
+    </message>
+    <message>
+        <source>the shift &apos;%1&apos; must end by %T2, overtime included</source>
+        <translation>die Schicht „%1“ muss mit Überstunden spätestens um %T2 enden</translation>
+    </message>
+    <message>
+        <source>everybody of the shift &apos;%1&apos; is at work between %T2 and %T3</source>
+        <translation>alle aus der Schicht „%1“ sind zwischen %T2 und %T3 beschäftigt</translation>
+    </message>
+    <message>
+        <source>nobody is there until %T2 (%1)</source>
+        <translation>bis %T2 ist niemand da (%1)</translation>
+    </message>
+    <message>
+        <source>nobody is there from %T2 (%1)</source>
+        <translation>ab %T2 ist niemand da (%1)</translation>
+    </message>
+    <message>
+        <source>it would have to begin before now (%T2)</source>
+        <translation>sie müsste vor jetzt beginnen (%T2)</translation>
+    </message>
+    <message>
+        <source>lanes to treat: %1</source>
+        <translation>zu behandelnde Bahnen: %1</translation>
+    </message>
+    <message>
+        <source>outings: %1, machine time %2</source>
+        <translation>Fahrten: %1, Maschinenzeit %2</translation>
+    </message>
+    <message>
+        <source>overtime: %1</source>
+        <translation>Überstunden: %1</translation>
+    </message>
+    <message>
+        <source>conditioner: %1, cleaner: %2</source>
+        <translation>Bahnöl: %1, Reiniger: %2</translation>
+    </message>
+    <message>
+        <source>demands unmet: %1, events late: %2</source>
+        <translation>nicht erfüllte Anforderungen: %1, zu spät bediente Veranstaltungen: %2</translation>
+    </message>
+    <message>
+        <source>days proven to be the best: %1 of %2</source>
+        <translation>als bester Plan erwiesene Tage: %1 von %2</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>To spare</source>
+        <translation>Spielraum</translation>
+    </message>
+    <message>
+        <source>Lanes</source>
+        <translation>Bahnen</translation>
+    </message>
+    <message>
+        <source>Machine</source>
+        <translation>Maschine</translation>
+    </message>
+    <message>
+        <source>Overtime</source>
+        <translation>Überstunden</translation>
+    </message>
+    <message>
+        <source>Week</source>
+        <translation>Woche</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Ab</translation>
+    </message>
+    <message>
+        <source>Conditioner</source>
+        <translation>Bahnöl</translation>
+    </message>
+    <message>
+        <source>Cleaner</source>
+        <translation>Reiniger</translation>
+    </message>
+    <message>
+        <source>Tight days</source>
+        <translation>Knappe Tage</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n demand(s) unmet</source>
+        <translation>
+            <numerusform>%n Anforderung nicht erfüllt</numerusform>
+            <numerusform>%n Anforderungen nicht erfüllt</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n event(s) late</source>
+        <translation>
+            <numerusform>%n Veranstaltung zu spät bedient</numerusform>
+            <numerusform>%n Veranstaltungen zu spät bedient</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>nothing to do</source>
+        <translation>nichts zu tun</translation>
+    </message>
+    <message>
+        <source>tight by %1</source>
+        <translation>um %1 zu knapp</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tight day(s)</source>
+        <translation>
+            <numerusform>%n knapper Tag</numerusform>
+            <numerusform>%n knappe Tage</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No day is tight; least to spare</source>
+        <translation>Kein Tag ist knapp; am wenigsten Spielraum</translation>
+    </message>
+    <message>
+        <source>By week</source>
+        <translation>Nach Wochen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what, why</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>und %n weitere</numerusform>
+            <numerusform>und %n weitere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>the outing can be %2 earlier, from %T3</source>
+        <translation>die Fahrt kann %2 früher beginnen, um %T3</translation>
+    </message>
+    <message>
+        <source>the outing can be %2 later, from %T3</source>
+        <translation>die Fahrt kann %2 später beginnen, um %T3</translation>
+    </message>
+    <message>
+        <source>the outing cannot be %2 earlier</source>
+        <translation>die Fahrt kann nicht %2 früher beginnen</translation>
+    </message>
+    <message>
+        <source>the outing cannot be %2 later</source>
+        <translation>die Fahrt kann nicht %2 später beginnen</translation>
     </message>
 </context>
 </TS>

@@ -33,6 +33,16 @@
     </message>
 </context>
 <context>
+    <name>DifferencePanel</name>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>and %n more</numerusform>
+            <numerusform>and %n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Headline</name>
     <message numerus="yes">
         <source>all %n job(s) are done</source>
@@ -299,6 +309,61 @@
     </message>
 </context>
 <context>
+    <name>laneward::SeasonPanel</name>
+    <message numerus="yes">
+        <source>No lane needs a treatment in the %n day(s) ahead</source>
+        <translation>
+            <numerusform>No lane needs a treatment in the day ahead</numerusform>
+            <numerusform>No lane needs a treatment in the %n days ahead</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tight day(s) in the season; the hardest is %1</source>
+        <translation>
+            <numerusform>%n tight day in the season: %1</numerusform>
+            <numerusform>%n tight days in the season; the hardest is %1</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>laneward::SeasonView</name>
+    <message numerus="yes">
+        <source>%n event(s) late</source>
+        <translation>
+            <numerusform>%n event late</numerusform>
+            <numerusform>%n events late</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s) to treat</source>
+        <translation>
+            <numerusform>%n lane to treat</numerusform>
+            <numerusform>%n lanes to treat</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n outing(s)</source>
+        <translation>
+            <numerusform>%n outing</numerusform>
+            <numerusform>%n outings</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>! %n unmet</source>
+        <translation>
+            <numerusform>! %n unmet</numerusform>
+            <numerusform>! %n unmet</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>! %n late</source>
+        <translation>
+            <numerusform>! %n late</numerusform>
+            <numerusform>! %n late</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>wording</name>
     <message numerus="yes">
         <source>a further machine (%n in all)</source>
@@ -326,6 +391,111 @@
         <translation>
             <numerusform>, %n time in all</numerusform>
             <numerusform>, %n times in all</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more demand(s) unmet</source>
+        <translation>
+            <numerusform>%n more demand unmet</numerusform>
+            <numerusform>%n more demands unmet</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fewer demand(s) unmet</source>
+        <translation>
+            <numerusform>%n fewer demand unmet</numerusform>
+            <numerusform>%n fewer demands unmet</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n job(s) added</source>
+        <translation>
+            <numerusform>%n job added</numerusform>
+            <numerusform>%n jobs added</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n job(s) removed</source>
+        <translation>
+            <numerusform>%n job removed</numerusform>
+            <numerusform>%n jobs removed</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n job(s) moved</source>
+        <translation>
+            <numerusform>%n job moved</numerusform>
+            <numerusform>%n jobs moved</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s) would not be ready as asked</source>
+        <translation>
+            <numerusform>%n lane would not be ready as asked</numerusform>
+            <numerusform>%n lanes would not be ready as asked</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s) would be late, by up to %3</source>
+        <translation>
+            <numerusform>%n lane would be late, by %3</numerusform>
+            <numerusform>%n lanes would be late, by up to %3</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s) would be ready inside the reserve, by up to %3</source>
+        <translation>
+            <numerusform>%n lane would be ready inside the reserve, by %3</numerusform>
+            <numerusform>%n lanes would be ready inside the reserve, by up to %3</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s) would be up to %3 older when play begins</source>
+        <translation>
+            <numerusform>%n lane would be %3 older when play begins</numerusform>
+            <numerusform>%n lanes would be up to %3 older when play begins</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s) would be ready with the reserve kept</source>
+        <translation>
+            <numerusform>%n lane would be ready with the reserve kept</numerusform>
+            <numerusform>%n lanes would be ready with the reserve kept</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s) would be up to %3 fresher when play begins</source>
+        <translation>
+            <numerusform>%n lane would be %3 fresher when play begins</numerusform>
+            <numerusform>%n lanes would be up to %3 fresher when play begins</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n demand(s) unmet</source>
+        <translation>
+            <numerusform>%n demand unmet</numerusform>
+            <numerusform>%n demands unmet</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n event(s) late</source>
+        <translation>
+            <numerusform>%n event late</numerusform>
+            <numerusform>%n events late</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tight day(s)</source>
+        <translation>
+            <numerusform>%n tight day</numerusform>
+            <numerusform>%n tight days</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>and %n more</numerusform>
+            <numerusform>and %n more</numerusform>
         </translation>
     </message>
 </context>

@@ -77,6 +77,8 @@ public:
     /// Stores the day's proposed jobs as confirmed with the next plan version; undoable. Returns that version, 0 on failure or
     /// when there is nothing new to confirm (then the current version).
     int confirmDay(QDate day);
+    /// Stores one job as confirmed at the time it names, with the day's next plan version; undoable. The plan goes around it.
+    bool confirmJob(const Job& job);
     /// 'Still playing, slips by …': lengthens that one occurrence; the evening is planned again.
     bool slip(const SeriesId& series, const LocalTime& original, Seconds by);
 

@@ -169,6 +169,13 @@ int Session::confirmDay(QDate day) {
     return apply(name, std::move(changes)) ? version + 1 : 0;
 }
 
+bool Session::confirmJob(const Job& job) {
+    if (!knowsPerson()) return false;
+    const Job confirmed = confirmedAs(job, {newOperation().value}, planVersionOf(m_season, job.date) + 1, m_person);
+    const QString name = tr("Confirm the job at %1").arg(dateTimeText(job.time.begin, speech()));
+    return apply(name, {RowChange<Job>{std::nullopt, confirmed}});
+}
+
 bool Session::slip(const SeriesId& series, const LocalTime& original, Seconds by) {
     const auto found =
         std::find_if(m_season.series.begin(), m_season.series.end(), [&](const Series& s) { return s.id == series; });

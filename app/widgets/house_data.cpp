@@ -57,31 +57,6 @@ bool hasFirstPairTwice(const Job& job) {
     return std::any_of(job.steps.begin(), job.steps.end(), [](const Step& s) { return s.kind == StepKind::FirstPairTwice; });
 }
 
-HouseItem jobItem(const HouseSource& source, size_t index) {
-    const Job& job = source.plan.jobs[index];
-    HouseItem item;
-    item.kind = HouseItem::Kind::Job;
-    item.key = keyOf(job);
-    item.time = job.lanes.empty() ? job.time : Span{job.lanes.front().time.begin, job.lanes.back().time.end};
-    item.lanes = job.laneSet();
-    item.treatment = job.treatment;
-    item.state = job.state;
-    item.index = index;
-    item.late = lateText(job, source.speech);
-    if (job.state == JobState::CutShort && !job.lanes.empty()) item.lastLane = job.lanes.back().lane;
-    const QString pattern = patternName(job.pattern, source.season.patterns);
-    QStringList words{clockTime(job.time.begin, source.speech), text(job.treatment)};
-    if (job.pattern) words << pattern;
-    if (hasFirstPairTwice(job)) words << text(StepKind::FirstPairTwice);
-    item.title = words.join(QStringLiteral(" · "));
-    item.detail = text(job.state);
-    const Machine* machine = findMachine(source.season.centre, job.machine);
-    item.spoken =
-        sentence({lanesText(item.lanes), text(job.treatment), job.pattern ? pattern : QString(),
-                  spanText(item.time, source.speech), machine ? shown(machine->name) : QString(), item.detail, item.late});
-    return item;
-}
-
 HouseItem runItem(const HouseSource& source, size_t index) {
     const RunLog& run = source.season.runs[index];
     HouseItem item;
@@ -176,6 +151,28 @@ QString demandsText(const Occurrence& occurrence, const std::vector<Pattern>& pa
     return parts.join(QStringLiteral("; "));
 }
 
+HouseItem jobItem(const Job& job, const SeasonState& season, const Speech& speech) {
+    HouseItem item;
+    item.kind = HouseItem::Kind::Job;
+    item.key = keyOf(job);
+    item.time = job.lanes.empty() ? job.time : Span{job.lanes.front().time.begin, job.lanes.back().time.end};
+    item.lanes = job.laneSet();
+    item.treatment = job.treatment;
+    item.state = job.state;
+    item.late = lateText(job, speech);
+    if (job.state == JobState::CutShort && !job.lanes.empty()) item.lastLane = job.lanes.back().lane;
+    const QString pattern = patternName(job.pattern, season.patterns);
+    QStringList words{clockTime(job.time.begin, speech), text(job.treatment)};
+    if (job.pattern) words << pattern;
+    if (hasFirstPairTwice(job)) words << text(StepKind::FirstPairTwice);
+    item.title = words.join(QStringLiteral(" · "));
+    item.detail = text(job.state);
+    const Machine* machine = findMachine(season.centre, job.machine);
+    item.spoken = sentence({lanesText(item.lanes), text(job.treatment), job.pattern ? pattern : QString(),
+                            spanText(item.time, speech), machine ? shown(machine->name) : QString(), item.detail, item.late});
+    return item;
+}
+
 HouseData houseData(const HouseSource& source, Instant now) {
     const Plan& plan = source.plan;
     HouseData data;
@@ -193,8 +190,10 @@ HouseData houseData(const HouseSource& source, Instant now) {
     for (size_t i = 0; i < plan.occupancy.occurrences.size(); ++i) {
         if (plan.occupancy.occurrences[i].booked.overlaps(data.range)) data.items.push_back(eventItem(source, i));
     }
-    for (size_t i = 0; i < plan.jobs.size(); ++i)
-        data.items.push_back(jobItem(source, i));
+    for (size_t i = 0; i < plan.jobs.size(); ++i) {
+        data.items.push_back(jobItem(plan.jobs[i], source.season, source.speech));
+        data.items.back().index = i;
+    }
     addRuns(source, data);
     for (size_t i = 0; i < plan.unmet.size(); ++i) {
         if (plan.unmet[i].unmet) data.items.push_back(shortfallItem(source, i));

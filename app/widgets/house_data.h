@@ -59,6 +59,8 @@ struct HouseSource {
 };
 
 HouseData houseData(const HouseSource& source, Instant now);
+/// A job by itself; its index stays 0.
+HouseItem jobItem(const Job& job, const SeasonState& season, const Speech& speech);
 /// Lane heads at `at`: recorded runs, and for times ahead the jobs that the plan will have done by then. `before` are the
 /// occurrences of the days up to `at`.
 std::vector<LaneBand> laneBands(const HouseSource& source, const Occupancy& before, Instant at);

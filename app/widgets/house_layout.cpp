@@ -73,14 +73,14 @@ HouseZoom zoomOf(double dayHeight, double viewportHeight) {
 }
 
 HouseLayout::HouseLayout(const HouseData& data, const HouseMetrics& metrics, double dayHeight)
-    : m_dayHeight(dayHeight), m_range(data.range) {
+    : m_dayHeight(dayHeight), m_lineHeight(metrics.lineHeight), m_range(data.range) {
     placeLanes(data.lanes, metrics);
     m_size = {std::max(metrics.width, lastLane() + (metrics.mirrored ? metrics.gutter : metrics.trailing)), y(data.range.end)};
     placeTicks(data);
     if (isRows())
         placeInRows(data);
     else
-        placeItems(data, metrics);
+        placeItems(data);
 }
 
 double HouseLayout::y(Instant t) const { return double((t - m_range.begin).value) / secondsPerDay * m_dayHeight; }
@@ -136,18 +136,31 @@ HouseLayout::Placed HouseLayout::placed(const LaneSet& lanes, double top, double
     return result;
 }
 
-void HouseLayout::placeItems(const HouseData& data, const HouseMetrics& metrics) {
-    const double leastJob = m_dayHeight / 24 > 12 ? metrics.lineHeight + 4 : 9;
+HouseLayout::Placed HouseLayout::placedInTime(const HouseItem& item) const {
+    const double leastJob = m_dayHeight / 24 > 12 ? m_lineHeight + 4 : 9;
+    double top = std::max(0.0, y(item.time.begin));
+    double bottom = std::min(m_size.height(), y(item.time.end));
+    const bool low = item.kind == HouseItem::Kind::Job || item.kind == HouseItem::Kind::Shortfall;
+    const double missing = (low ? leastJob : 3) - (bottom - top);
+    if (missing > 0) {
+        top -= missing / 2;
+        bottom += missing / 2;
+    }
+    return placed(item.lanes, top, bottom, low ? 0 : -1);
+}
+
+HouseLayout::Placed HouseLayout::placeOf(const HouseItem& item, const HouseData& data) const {
+    if (!isRows()) return placedInTime(item);
+    const auto next = std::upper_bound(data.days.begin(), data.days.end(), item.time.begin);
+    const auto day = std::max<std::ptrdiff_t>(0, next - data.days.begin() - 1);
+    const double top = y(data.days[size_t(day)]);
+    return item.kind == HouseItem::Kind::Job ? placed(item.lanes, top + 1, top + m_dayHeight * 0.58, 0)
+                                             : placed(item.lanes, top + m_dayHeight * 0.64, top + m_dayHeight * 0.94, 0);
+}
+
+void HouseLayout::placeItems(const HouseData& data) {
     for (const HouseItem& item : data.items) {
-        double top = std::max(0.0, y(item.time.begin));
-        double bottom = std::min(m_size.height(), y(item.time.end));
-        const bool low = item.kind == HouseItem::Kind::Job || item.kind == HouseItem::Kind::Shortfall;
-        const double missing = (low ? leastJob : 3) - (bottom - top);
-        if (missing > 0) {
-            top -= missing / 2;
-            bottom += missing / 2;
-        }
-        Placed place = placed(item.lanes, top, bottom, low ? 0 : -1);
+        Placed place = placedInTime(item);
         if (item.conflict) {
             // The later of two that claim the same lanes steps aside, so that both can be seen.
             for (size_t i = 0; i < m_items.size(); ++i) {

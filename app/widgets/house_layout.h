@@ -56,19 +56,23 @@ public:
     int laneAt(double x) const;
     double firstLane() const { return m_left.empty() ? 0 : m_left.front(); }
     double lastLane() const { return m_left.empty() ? 0 : m_left.back() + m_laneWidth; }
+    /// Where an item that is not among the data's would stand by itself.
+    Placed placeOf(const HouseItem& item, const HouseData& data) const;
     const std::vector<Placed>& items() const { return m_items; }
     const std::vector<Tick>& ticks() const { return m_ticks; }
 
 private:
     void placeLanes(int lanes, const HouseMetrics& metrics);
     void placeTicks(const HouseData& data);
-    void placeItems(const HouseData& data, const HouseMetrics& metrics);
+    void placeItems(const HouseData& data);
+    Placed placedInTime(const HouseItem& item) const;
     void placeInRows(const HouseData& data);
     Placed placed(const LaneSet& lanes, double top, double bottom, double outset) const;
 
     std::vector<double> m_left;
     double m_laneWidth = 0;
     double m_dayHeight = 1;
+    double m_lineHeight = 16;
     Span m_range;
     QSizeF m_size;
     std::vector<Placed> m_items;

@@ -37,6 +37,8 @@ QRectF HouseView::toViewport(const QRectF& content) const {
 }
 
 void HouseView::setData(HouseData data, const Speech& speech) {
+    m_hand.clear();  // in silence: whoever brings new data shows what belongs to it
+    m_marks.clear();
     const bool otherRange = data.range != m_data.range;
     m_data = std::move(data);
     m_speech = speech;
@@ -190,19 +192,13 @@ void HouseView::wheelEvent(QWheelEvent* event) {
 }
 
 void HouseView::keyPressEvent(QKeyEvent* event) {
+    if (pushGhost(event)) return;
     if (event->key() == Qt::Key_Plus || event->key() == Qt::Key_Equal)
         setDayHeight(m_dayHeight * 1.25, viewHeight() / 2);
     else if (event->key() == Qt::Key_Minus)
         setDayHeight(m_dayHeight / 1.25, viewHeight() / 2);
     else
         BlockView::keyPressEvent(event);
-}
-
-void HouseView::mousePressEvent(QMouseEvent* event) {
-    BlockView::mousePressEvent(event);
-    const double y = event->position().y() - headHeight();
-    if (current() >= 0 || y < 0 || event->button() != Qt::LeftButton) return;
-    Q_EMIT momentChosen(m_layout.timeAt(y + verticalScrollBar()->value()).seconds);
 }
 
 }  // namespace laneward

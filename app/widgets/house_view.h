@@ -2,14 +2,16 @@
 // and jobs as low bars that cross them. One look shows what lies between two events.
 //
 // Keys: arrows walk over the blocks, Enter opens one, + and - zoom, Ctrl+wheel zooms at the pointer. A click beside the blocks
-// asks for the lanes' state at that moment.
+// asks for the lanes' state at that moment. An event can be dragged along the time and stretched, a proposed job can be dragged;
+// see ghost.h for the keys. Nothing changes before moveAsked(), and Esc leaves no trace.
 //
 //     HouseView view;
 //     view.setData(houseData({season, plan, speech}, now), speech);
 #pragma once
 
 #include "app/widgets/block_view.h"
-#include "app/widgets/house_painter.h"
+#include "app/widgets/difference_marks.h"
+#include "app/widgets/ghost.h"
 
 namespace laneward {
 
@@ -32,10 +34,19 @@ public:
     /// The item that a block stands for; nothing for a lane head.
     const HouseItem* itemOf(int index) const;
     const LaneBand* bandOf(int index) const;
+    void setMovable(bool movable) { m_movable = movable; }
+    const std::optional<Ghost>& ghost() const { return m_hand.ghost(); }
+    void clearGhost();
+    /// What the ghost would do to the jobs: gone with the ghost.
+    void showDifference(std::vector<DifferenceMark> marks);
     QRectF toViewport(const QRectF& content) const override;
     QSize minimumSizeHint() const override { return {360, 240}; }
 
 Q_SIGNALS:
+    void held();  ///< the button went down on what may be dragged next
+    void ghostMoved(const laneward::Ghost& ghost);
+    void ghostCleared();
+    void moveAsked(const laneward::Ghost& ghost);
     void zoomChanged(laneward::HouseZoom zoom);
     void momentChosen(qint64 secondsSince1970);  ///< a click beside the blocks
 
@@ -47,8 +58,19 @@ protected:
     void wheelEvent(QWheelEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
 
 private:
+    std::optional<Ghost> ghostOf(int index) const;
+    Grip gripAt(int index, const QPoint& point) const;
+    LocalTime wallAt(const QPoint& point) const;
+    bool inRange(const Ghost& ghost) const;
+    void ghostHasMoved();
+    std::optional<HouseItem> ghostItem() const;
+    bool pushGhost(QKeyEvent* event);
+    void paintDifference(QPainter& painter);
+    void paintGhost(QPainter& painter);
     void prepare();
     void prepareBlocks();
     void prepareHeads();
@@ -64,6 +86,9 @@ private:
     void paintNumbers(QPainter& painter);
 
     HouseData m_data;
+    GhostHand m_hand;
+    std::vector<DifferenceMark> m_marks;
+    bool m_movable = false;
     Speech m_speech;
     HouseZoom m_zoom = HouseZoom::Evening;
     double m_dayHeight = 0;

@@ -16,6 +16,8 @@ void HouseView::paintEvent(QPaintEvent*) {
     painter.translate(-horizontalScrollBar()->value(), headHeight() - verticalScrollBar()->value());
     paintTicks(painter);
     paintItems(painter);
+    paintGhost(painter);
+    paintDifference(painter);
     painter.restore();
     if (m_data.range.contains(m_data.now)) paintMoment(painter, m_data.now, m_ink.shades.now, Qt::SolidLine);
     if (m_chosen) paintMoment(painter, *m_chosen, m_ink.shades.text, Qt::DashLine);

@@ -1,5 +1,5 @@
 // The Calendar page: month, week and day; moving by mouse and keys, with Esc, undo and redo; taking away; adding.
-#include "app/pages/calendar/ask_bar.h"
+#include "app/edits/ask_bar.h"
 #include "app/pages/calendar/calendar_page.h"
 #include "app/pages/calendar/event_editor.h"
 #include "app/pages/calendar/month_view.h"

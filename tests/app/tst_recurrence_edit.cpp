@@ -1,6 +1,6 @@
 // Recurrence in words: to and from rules without changing a single date, moving whole series, and the widget that asks for it.
+#include "app/edits/series_edits.h"
 #include "app/pages/calendar/recurrence_edit.h"
-#include "app/pages/calendar/series_edits.h"
 #include "core/calendar/recurrence.h"
 #include "tests/support/looks.h"
 

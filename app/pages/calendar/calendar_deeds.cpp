@@ -1,9 +1,10 @@
-#include "app/pages/calendar/ask_bar.h"
+#include "app/edits/ask_bar.h"
+#include "app/edits/event_mover.h"
+#include "app/edits/series_edits.h"
 #include "app/pages/calendar/calendar_page.h"
 #include "app/pages/calendar/copy_season_panel.h"
 #include "app/pages/calendar/event_editor.h"
 #include "app/pages/calendar/month_view.h"
-#include "app/pages/calendar/series_edits.h"
 #include "app/widgets/time_formats.h"
 
 #include <QMenu>
@@ -12,15 +13,6 @@
 #include <algorithm>
 
 namespace laneward {
-
-namespace {
-
-Zone zoneOf(const Series& series, const Zone& fallback) {
-    const Result<Zone> zone = Zone::load(series.zone);
-    return zone ? *zone : fallback;
-}
-
-}  // namespace
 
 const Series* CalendarPage::seriesOf(const SeriesId& id) const {
     const std::vector<Series>& all = session().season().series;
@@ -50,27 +42,28 @@ bool CalendarPage::change(const QString& name, Series before, const std::optiona
     return done;
 }
 
+void CalendarPage::hideEvent(QHideEvent* event) {
+    if (m_bar) view()->clearGhost();
+    Page::hideEvent(event);
+}
+
+void CalendarPage::considerMove(const Ghost& ghost) {
+    if (const Occurrence* occurrence = occurrenceOf(ghost.key))
+        m_mover->consider({*occurrence, ghost.start, ghost.duration}, range());
+}
+
 void CalendarPage::askMove(const Ghost& ghost) {
-    const Occurrence* occurrence = occurrenceOf(ghost.key);
-    const Series* series = occurrence ? seriesOf(occurrence->series) : nullptr;
-    if (!series || session().isReadOnly()) return view()->clearGhost();
-    // The ghost stands in the centre's wall time, the series may keep that of another zone.
-    const Zone zone = zoneOf(*series, session().zone());
-    const Move move{occurrence->original, zone.toLocal(session().zone().toInstant(ghost.start)), ghost.duration};
-    const QString name = tr("Move %1").arg(shown(series->title));
-    const Series before = *series;
-    if (!isRecurring(before)) {
-        change(name, before, movedOnce(before, move));
-        return;
-    }
-    std::vector<AskBar::Answer> answers;
-    answers.push_back({tr("This date only"), [this, name, before, move] { change(name, before, movedOnce(before, move)); }});
-    if (const std::optional<Series> whole = movedWhole(before, move)) {
-        answers.push_back({tr("The whole series"), [this, name, before, whole] { change(name, before, whole); }});
-    }
-    const QString day = shortDay(ghost.start.date, m_speech.locale);
-    const QString clock = clockText(ghost.start.time, m_speech.locale);
-    m_ask->ask(tr("Move %1 to %2, %3?").arg(shown(before.title), day, clock), std::move(answers));
+    if (const Occurrence* occurrence = occurrenceOf(ghost.key))
+        m_mover->drop({*occurrence, ghost.start, ghost.duration}, range());
+    else
+        view()->clearGhost();
+}
+
+void CalendarPage::showReply(const WhatIfReply& reply) {
+    const SeasonState& season = session().season();
+    const PlanDifference& change = reply.answer.difference;
+    DifferenceText text{m_mover->title(), differenceWords(reply.answer, reply.effort, reply.days, season.patterns, m_speech), {}};
+    view()->showDifference(text, differenceMarks(change, season, m_speech));
 }
 
 void CalendarPage::askRemove(int index) {

@@ -1,6 +1,7 @@
 #include "app/pages/calendar/calendar_page.h"
 
-#include "app/pages/calendar/ask_bar.h"
+#include "app/edits/ask_bar.h"
+#include "app/edits/event_mover.h"
 #include "app/pages/calendar/copy_season_panel.h"
 #include "app/pages/calendar/event_editor.h"
 #include "app/pages/calendar/month_view.h"
@@ -31,6 +32,7 @@ void CalendarPage::build() {
     m_split->setChildrenCollapsible(false);
     buildViews();
     buildSide();
+    buildMover();
     m_split->setStretchFactor(0, 1);
     m_split->setStretchFactor(1, 0);
     column->addWidget(m_split, 1);
@@ -75,13 +77,23 @@ void CalendarPage::buildViews() {
 void CalendarPage::connectView(DiaryView* diary) {
     connect(diary, &BlockView::activated, this, &CalendarPage::open);
     connect(diary, &BlockView::menuAsked, this, &CalendarPage::openMenu);
+    connect(diary, &DiaryView::held, this, [this] { m_mover->runner().prepare(range()); });
+    connect(diary, &DiaryView::ghostMoved, this, &CalendarPage::considerMove);
     connect(diary, &DiaryView::moveAsked, this, &CalendarPage::askMove);
     connect(diary, &DiaryView::removeAsked, this, &CalendarPage::askRemove);
     connect(diary, &DiaryView::newAsked, this, &CalendarPage::createAt);
     connect(diary, &DiaryView::ghostChanged, this, [this](const QString& words) {
-        if (words.isEmpty()) m_ask->hide();
+        if (words.isEmpty()) m_mover->leave();
         showStatus(words);
     });
+}
+
+void CalendarPage::buildMover() {
+    m_mover = new EventMover(session(), *m_ask, this);
+    connect(m_mover, &EventMover::asked, this, [this] { view()->awaitDifference(m_mover->title()); });
+    connect(m_mover, &EventMover::settling, this, [this] { view()->clearGhost(); });
+    connect(m_mover, &EventMover::settled, this, [this] { view()->setFocus(); });
+    connect(&m_mover->runner(), &WhatIfRunner::answered, this, &CalendarPage::showReply);
 }
 
 void CalendarPage::buildSide() {
@@ -218,9 +230,10 @@ void CalendarPage::showOccurrence(const SeriesId& series, const LocalTime& origi
 }
 
 void CalendarPage::showStatus(const QString& words) {
-    m_status->setText(words.isEmpty()
-                          ? tr("Enter edits, N creates, Delete takes away; drag or Alt+arrows move, Alt+Shift+arrows stretch.")
-                          : words);
+    m_status->setText(
+        words.isEmpty()
+            ? tr("Enter edits, N creates, Delete takes away; drag or Alt+arrows move, Alt+Shift+arrows stretch, Space picks up.")
+            : words);
 }
 
 void CalendarPage::showSide(QWidget* panel) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/edits/page.h"
+#include "app/edits/what_if_runner.h"
 #include "app/pages/calendar/diary_view.h"
 
 class QLabel;
@@ -15,6 +16,7 @@ class AskBar;
 class CopySeasonPanel;
 class DateBar;
 class EventEditor;
+class EventMover;
 class MonthView;
 class WeekView;
 
@@ -40,11 +42,15 @@ public:
     void editSeries(const SeriesId& id);
     void copySeason(const SeriesId& chosen);
 
+protected:
+    void hideEvent(QHideEvent* event) override;
+
 private:
     void build() override;
     void buildBar();
     void buildViews();
     void buildSide();
+    void buildMover();
     EventEditor& editor();
     CopySeasonPanel& seasons();
     void connectView(DiaryView* view);
@@ -62,7 +68,9 @@ private:
     const Occurrence* occurrenceOf(const QString& key) const;
     const Occurrence* occurrenceAt(int index) const;
     const Series* seriesOf(const SeriesId& id) const;
+    void considerMove(const Ghost& ghost);
     void askMove(const Ghost& ghost);
+    void showReply(const WhatIfReply& reply);
     void askRemove(int index);
     bool change(const QString& name, Series before, const std::optional<Series>& after);
     void copyEvent(const SeriesId& id);
@@ -73,6 +81,7 @@ private:
     QPushButton* m_new = nullptr;
     QPushButton* m_copy = nullptr;
     AskBar* m_ask = nullptr;
+    EventMover* m_mover = nullptr;
     QSplitter* m_split = nullptr;
     QStackedWidget* m_views = nullptr;
     MonthView* m_month = nullptr;

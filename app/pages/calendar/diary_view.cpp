@@ -1,8 +1,8 @@
 #include "app/pages/calendar/diary_view.h"
 
+#include "app/widgets/difference_panel.h"
 #include "app/widgets/time_formats.h"
 
-#include <QApplication>
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QScrollBar>
@@ -10,18 +10,6 @@
 namespace laneward {
 
 namespace {
-
-constexpr Seconds coarse = minutes(15);
-constexpr Seconds fineStep = minutes(5);
-
-Seconds between(const LocalTime& from, const LocalTime& to) {
-    return Seconds{from.date.daysTo(to.date) * 86'400 + from.time.secsTo(to.time)};
-}
-
-Seconds rounded(Seconds by, Seconds step) {
-    const std::int64_t half = by.value >= 0 ? step.value / 2 : -step.value / 2;
-    return Seconds{(by.value + half) / step.value * step.value};
-}
 
 bool isModifier(int key) {
     return key == Qt::Key_Shift || key == Qt::Key_Control || key == Qt::Key_Alt || key == Qt::Key_AltGr || key == Qt::Key_Meta;
@@ -39,8 +27,7 @@ void DiaryView::setData(HouseData data, const DateRange& days, QTime dayBegins, 
     m_days = days;
     m_begins = dayBegins;
     m_speech = speech;
-    m_held.reset();
-    m_dragging = false;
+    clearGhost();
     prepare();
 }
 
@@ -73,110 +60,105 @@ std::optional<Ghost> DiaryView::ghostOf(int index) const {
     return Ghost{item->key, m_data.zone.toLocal(item->time.begin), item->time.length()};
 }
 
-void DiaryView::show(const Ghost& ghost) {
-    if (ghost.duration < fineStep) return;
-    m_ghost = ghost;
-    const LocalTime end = shifted(ghost.start, ghost.duration);
-    const QString day = shortDay(ghost.start.date, m_speech.locale);
+void DiaryView::ghostHasMoved() {
+    const Ghost moved = *ghost();
+    const LocalTime end = shifted(moved.start, moved.duration);
+    const QString day = shortDay(moved.start.date, m_speech.locale);
     const auto clock = [this](QTime t) { return clockText(t, m_speech.locale); };
-    Q_EMIT ghostChanged(
-        tr("%1, %2 to %3: Enter keeps it, Esc leaves it as it was").arg(day, clock(ghost.start.time), clock(end.time)));
     revealGhost();
+    Q_EMIT ghostChanged(
+        tr("%1, %2 to %3: Enter keeps it, Esc leaves it as it was").arg(day, clock(moved.start.time), clock(end.time)));
+    Q_EMIT ghostMoved(moved);
+    placePanel();
     viewport()->update();
 }
 
 void DiaryView::clearGhost() {
-    m_held.reset();
-    m_dragging = false;
-    if (!m_ghost) return;
-    m_ghost.reset();
+    const bool had = m_hand.clear();
+    m_marks.clear();
+    if (m_panel) m_panel->leave();
+    if (!had) return;
     Q_EMIT ghostChanged({});
     viewport()->update();
 }
 
-bool DiaryView::push(QKeyEvent* event) {
-    const bool stretch = event->modifiers() & Qt::ShiftModifier;
-    std::optional<Ghost> ghost = m_ghost ? m_ghost : ghostOf(current());
-    if (!(event->modifiers() & Qt::AltModifier) || !ghost) return false;
-    const bool onward = event->key() == (mirrored() ? Qt::Key_Left : Qt::Key_Right);
-    switch (event->key()) {
-        case Qt::Key_Up:
-        case Qt::Key_Down: {
-            const Seconds by = event->key() == Qt::Key_Down ? coarse : -coarse;
-            if (stretch)
-                ghost->duration += by;
-            else
-                ghost->start = shifted(ghost->start, by);
-            break;
-        }
-        case Qt::Key_Left:
-        case Qt::Key_Right:
-            ghost->start.date = ghost->start.date.addDays(onward ? 1 : -1);
-            break;
-        default:
-            return false;
-    }
-    show(*ghost);
-    return true;
+DifferencePanel& DiaryView::panel() {
+    if (!m_panel) m_panel = new DifferencePanel(this);
+    return *m_panel;
+}
+
+void DiaryView::placePanel() {
+    if (!ghost() || !m_panel) return;
+    const QRect room = viewport()->geometry();
+    const QRect stands = ghostRect().toAlignedRect().translated(viewport()->pos());
+    if (keepsSidesFree())
+        m_panel->standUnder(stands, room);
+    else
+        m_panel->standBeside(stands, room);
+}
+
+void DiaryView::awaitDifference(const QString& title) {
+    if (!ghost()) return;
+    panel().await(title);
+    placePanel();
+}
+
+void DiaryView::showDifference(const DifferenceText& text, std::vector<DifferenceMark> marks) {
+    if (!ghost()) return;
+    m_marks = std::move(marks);
+    panel().show(text);
+    placePanel();
+    viewport()->update();
 }
 
 void DiaryView::keyPressEvent(QKeyEvent* event) {
     if (isModifier(event->key())) return event->ignore();  // on the way to Alt+Shift+Up, nothing is given up
-    if (push(event)) return;
+    if (m_hand.push(*event, ghostOf(current()), mirrored())) return ghostHasMoved();
     const bool plain = event->modifiers() == Qt::NoModifier || event->modifiers() == Qt::KeypadModifier;
     const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-    if (event->key() == Qt::Key_Escape && (m_ghost || m_held)) {
+    if (event->key() == Qt::Key_Escape && (ghost() || m_hand.holds())) {
         clearGhost();
-    } else if (enter && m_ghost) {
-        Q_EMIT moveAsked(*m_ghost);
+    } else if (enter && ghost()) {
+        Q_EMIT moveAsked(Ghost(*ghost()));
     } else if (event->key() == Qt::Key_N && plain && m_movable) {
         Q_EMIT newAsked(proposedStart());
     } else if (event->key() == Qt::Key_Delete && current() >= 0 && m_movable) {
         Q_EMIT removeAsked(current());
     } else {
-        if (m_ghost) clearGhost();
+        if (ghost()) clearGhost();
         BlockView::keyPressEvent(event);
     }
 }
 
 void DiaryView::mousePressEvent(QMouseEvent* event) {
-    if (m_ghost) clearGhost();
+    if (ghost()) clearGhost();
     BlockView::mousePressEvent(event);
     if (event->button() != Qt::LeftButton) return;
-    m_pressed = event->position().toPoint();
-    m_held = ghostOf(current());
-    if (!m_held) return;
-    m_grip = gripAt(current(), m_pressed);
-    m_grabbed = timeAt(m_pressed);
+    const QPoint point = event->position().toPoint();
+    const std::optional<Ghost> block = ghostOf(current());
+    if (!block) return;
+    m_hand.press(block, gripAt(current(), point), point, timeAt(point));
+    Q_EMIT held();
 }
 
 void DiaryView::mouseMoveEvent(QMouseEvent* event) {
     const QPoint point = event->position().toPoint();
-    if (!(event->buttons() & Qt::LeftButton) || !m_held) {
+    if (!(event->buttons() & Qt::LeftButton) || !m_hand.holds()) {
         BlockView::mouseMoveEvent(event);
         const Grip grip = hovered() >= 0 && ghostOf(hovered()) ? gripAt(hovered(), point) : Grip::Whole;
         viewport()->setCursor(grip == Grip::Whole ? Qt::ArrowCursor : Qt::SizeVerCursor);
         return;
     }
-    if ((point - m_pressed).manhattanLength() >= QApplication::startDragDistance()) m_dragging = true;
-    if (m_dragging) drag(point, event->modifiers() & Qt::ShiftModifier);
-}
-
-void DiaryView::drag(const QPoint& point, bool fine) {
-    const Seconds by = rounded(between(m_grabbed, timeAt(point)), fine ? fineStep : coarse);
-    Ghost ghost = *m_held;
-    if (m_grip != Grip::End) ghost.start = shifted(ghost.start, by);
-    if (m_grip == Grip::Begin) ghost.duration -= by;
-    if (m_grip == Grip::End) ghost.duration += by;
-    show(ghost);
+    const bool fine = event->modifiers() & Qt::ShiftModifier;
+    if (m_hand.drag(point, timeAt(point), GhostHand::Steps::Minutes, fine)) ghostHasMoved();
 }
 
 void DiaryView::mouseReleaseEvent(QMouseEvent*) {
-    const bool moved = m_dragging && m_ghost && m_held && *m_ghost != *m_held;
-    if (m_dragging && !moved) clearGhost();
-    m_held.reset();
-    m_dragging = false;
-    if (moved) Q_EMIT moveAsked(Ghost(*m_ghost));
+    if (!m_hand.holds()) return;
+    if (const std::optional<Ghost> moved = m_hand.release())
+        Q_EMIT moveAsked(*moved);
+    else
+        clearGhost();
 }
 
 void DiaryView::mouseDoubleClickEvent(QMouseEvent* event) {
@@ -187,7 +169,15 @@ void DiaryView::mouseDoubleClickEvent(QMouseEvent* event) {
         Q_EMIT newAsked(timeAt(event->position().toPoint()));
 }
 
-void DiaryView::resizeEvent(QResizeEvent*) { prepare(); }
+void DiaryView::resizeEvent(QResizeEvent*) {
+    prepare();
+    placePanel();
+}
+
+void DiaryView::scrollContentsBy(int dx, int dy) {
+    BlockView::scrollContentsBy(dx, dy);
+    placePanel();
+}
 
 void DiaryView::changeEvent(QEvent* event) {
     BlockView::changeEvent(event);

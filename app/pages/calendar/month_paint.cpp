@@ -6,6 +6,8 @@
 #include <QPainter>
 #include <QScrollBar>
 
+#include <algorithm>
+
 namespace laneward {
 
 void MonthView::paintEvent(QPaintEvent*) {
@@ -16,6 +18,7 @@ void MonthView::paintEvent(QPaintEvent*) {
     for (int day = 0; day < int(m_cells.size()); ++day)
         paintDay(painter, day);
     paintGhost(painter);
+    paintDifference(painter);
     painter.translate(0, verticalScrollBar()->value());
     painter.fillRect(QRectF(0, 0, viewport()->width(), headHeight()), m_ink.shades.heading);
     painter.setFont(m_ink.bold);
@@ -101,11 +104,39 @@ void MonthView::paintLine(QPainter& painter, const QRectF& rect, size_t index) {
 
 void MonthView::paintGhost(QPainter& painter) {
     if (!ghost()) return;
-    const int day = int(m_days.first.daysTo(ghost()->start.date));
-    if (day < 0 || day >= int(m_cells.size())) return;
+    const QRectF cell = ghostRect().translated(0, verticalScrollBar()->value());
+    if (cell.isEmpty()) return;
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(m_ink.shades.text, 2.5, Qt::DashLine));
-    painter.drawRoundedRect(m_cells[size_t(day)].rect.adjusted(3, 3, -3, -3), 4, 4);
+    painter.drawRoundedRect(cell.adjusted(3, 3, -3, -3), 4, 4);
+}
+
+QRectF MonthView::ghostRect() const {
+    const int day = ghost() ? int(m_days.first.daysTo(ghost()->start.date)) : -1;
+    if (day < 0 || day >= int(m_cells.size())) return {};
+    return toViewport(m_cells[size_t(day)].rect);
+}
+
+/// In the lower edge of each day that would change: what would go, then what would come.
+void MonthView::paintDifference(QPainter& painter) {
+    constexpr double width = 18;
+    constexpr double height = 10;
+    constexpr double step = width + 12;  // leaves room for the plus
+    DifferencePainter second(painter, m_ink);
+    std::vector<int> used(m_cells.size());
+    for (const DifferenceMark& mark : marks()) {
+        const auto next = std::upper_bound(m_data.days.begin(), m_data.days.end(), mark.item.time.begin);
+        const auto day = next - m_data.days.begin() - 1;
+        if (day < 0 || size_t(day) >= m_cells.size() || mark.item.time.begin >= m_data.range.end) continue;
+        const QRectF cell = m_cells[size_t(day)].rect;
+        const int place = used[size_t(day)]++;
+        const double x = cell.left() + 18 + place * step;
+        if (x + width > cell.right() - 6) continue;
+        const QRectF band(cell.left() + 6, cell.bottom() - height - 13, cell.width() - 12, height + 7);
+        if (place == 0) painter.fillRect(band, m_ink.shades.base);
+        const QRectF rect(x, band.top() + 4, width, height);
+        second.mark(mark, {rect, {rect}});
+    }
 }
 
 }  // namespace laneward

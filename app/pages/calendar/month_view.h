@@ -22,6 +22,8 @@ protected:
     void prepare() override;
     Grip gripAt(int, const QPoint&) const override { return Grip::Whole; }
     LocalTime timeAt(const QPoint& point) const override;
+    QRectF ghostRect() const override;
+    bool keepsSidesFree() const override { return true; }
     void paintEvent(QPaintEvent* event) override;
 
 private:
@@ -43,6 +45,7 @@ private:
     void paintJobs(QPainter& painter, const Day& day);
     void paintLine(QPainter& painter, const QRectF& rect, size_t item);
     void paintGhost(QPainter& painter);
+    void paintDifference(QPainter& painter);
 
     QDate m_month;
     std::vector<Day> m_cells;

@@ -1,7 +1,7 @@
 // How often an event takes place, in the words of RecurrenceChoice, with the dates that are left out and the next ones in words.
 #pragma once
 
-#include "app/pages/calendar/recurrence_choice.h"
+#include "app/edits/recurrence_choice.h"
 #include "core/documents/wording.h"
 
 #include <QWidget>

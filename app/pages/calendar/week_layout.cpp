@@ -9,6 +9,8 @@ namespace {
 constexpr double daySeconds = 86'400;
 constexpr double leastEvent = 18;
 constexpr double leastMark = 7;
+constexpr double leastSecond = 11;  // the second layer's marks differ by more than a fill
+constexpr double secondOverhang = 9;
 
 bool isBackground(const HouseItem& item) {
     return item.kind == HouseItem::Kind::Outage || (item.kind == HouseItem::Kind::Event && item.event == EventKind::Closure);
@@ -85,6 +87,29 @@ std::optional<QRectF> WeekLayout::spanOf(const HouseItem& item, const Zone& zone
     return rect;
 }
 
+QRectF WeekLayout::stripOf(int day) const {
+    const QRectF whole = column(day);
+    const double strip = m_metrics.jobStrip;
+    return m_metrics.mirrored ? QRectF(whole.left() + 1, 0, strip - 2, 0) : QRectF(whole.right() - strip + 1, 0, strip - 2, 0);
+}
+
+double WeekLayout::leastJob() const { return m_metrics.jobStrip > 60 ? m_metrics.lineHeight + 3 : leastMark; }
+
+std::vector<QRectF> WeekLayout::markRects(const HouseItem& job, const Zone& zone) const {
+    std::vector<QRectF> rects;
+    for (int day = 0; day < m_days.days(); ++day) {
+        const std::optional<QRectF> span = spanOf(job, zone, day);
+        if (!span) continue;
+        QRectF rect =
+            stripOf(day).adjusted(m_metrics.mirrored ? 0 : -secondOverhang, 0, m_metrics.mirrored ? secondOverhang : 0, 0);
+        const double missing = std::max(0.0, std::max(leastJob(), leastSecond) - span->height());
+        rect.setTop(span->top() - missing / 2);
+        rect.setBottom(span->bottom() + missing / 2);
+        rects.push_back(rect);
+    }
+    return rects;
+}
+
 void WeekLayout::place(const HouseData& data) {
     for (int day = 0; day < m_days.days(); ++day) {
         std::vector<size_t> events;
@@ -99,11 +124,8 @@ void WeekLayout::place(const HouseData& data) {
         const QRectF whole = column(day);
         const double strip = m_metrics.jobStrip;
         const double left = m_metrics.mirrored ? strip : 0;
-        const double leastJob = strip > 60 ? m_metrics.lineHeight + 3 : leastMark;
         pack(data, events, whole.adjusted(left + 2, 0, left - strip - 2, 0), leastEvent);
-        pack(data, jobs,
-             m_metrics.mirrored ? QRectF(whole.left() + 1, 0, strip - 2, 0) : QRectF(whole.right() - strip + 1, 0, strip - 2, 0),
-             leastJob);
+        pack(data, jobs, stripOf(day), leastJob());
     }
 }
 

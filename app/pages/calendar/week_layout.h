@@ -38,6 +38,8 @@ public:
     int dayAt(double x) const;                                      ///< clamped to the columns
     int dayOf(const LocalTime& wall) const;                         ///< may lie outside the columns
     QRectF rectOf(const LocalTime& start, Seconds duration) const;  ///< a whole column wide
+    /// Where a job that is not among the items would stand: the whole job strip and a little more, one part per day.
+    std::vector<QRectF> markRects(const HouseItem& job, const Zone& zone) const;
     const std::vector<Placed>& items() const { return m_items; }
     const DateRange& days() const { return m_days; }
     QTime dayBegins() const { return m_begins; }
@@ -50,6 +52,8 @@ private:
     void pack(const HouseData& data, std::vector<size_t>& members, const QRectF& room, double least);
     void spread(const Cluster& cluster, const QRectF& room);
     static int freeTrack(Cluster& cluster, const QRectF& rect);
+    QRectF stripOf(int day) const;
+    double leastJob() const;
     std::optional<QRectF> spanOf(const HouseItem& item, const Zone& zone, int day) const;
 
     WeekMetrics m_metrics;

@@ -79,7 +79,7 @@ void WeekView::scrollToBusyPart() {
     verticalScrollBar()->setValue(int(top - m_hourHeight / 2));
 }
 
-DiaryView::Grip WeekView::gripAt(int index, const QPoint& point) const {
+Grip WeekView::gripAt(int index, const QPoint& point) const {
     const QRect rect = blockRect(index);
     if (rect.height() < 3 * gripHeight) return Grip::Whole;
     if (point.y() > rect.bottom() - gripHeight) return Grip::End;
@@ -109,6 +109,16 @@ void WeekView::revealGhost() {
         bar->setValue(int(rect.top()) - 8);
     else if (rect.top() > bar->value() + seen - 40)
         bar->setValue(int(rect.top() - seen) + 60);
+}
+
+/// With its job strip, so that the panel beside it leaves the jobs in sight.
+QRectF WeekView::ghostRect() const {
+    if (!ghost()) return {};
+    QRectF rect = m_layout.rectOf(ghost()->start, ghost()->duration);
+    const QRectF column = m_layout.column(m_layout.dayOf(ghost()->start));
+    rect.setLeft(column.left());
+    rect.setRight(column.right());
+    return toViewport(rect);
 }
 
 void WeekView::wheelEvent(QWheelEvent* event) {

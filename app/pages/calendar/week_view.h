@@ -22,6 +22,7 @@ protected:
     Grip gripAt(int index, const QPoint& point) const override;
     LocalTime timeAt(const QPoint& point) const override;
     void revealGhost() override;
+    QRectF ghostRect() const override;
     void reveal(int index) override;
     void paintEvent(QPaintEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
@@ -35,6 +36,7 @@ private:
     void paintEventText(QPainter& painter, const HouseItem& item, const QRectF& rect);
     double paintLines(QPainter& painter, const QRectF& room, const QString& words, bool strong);
     void paintGhost(QPainter& painter);
+    void paintDifference(QPainter& painter);
     void paintNow(QPainter& painter);
 
     WeekLayout m_layout;

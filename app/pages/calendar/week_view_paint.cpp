@@ -32,6 +32,7 @@ void WeekView::paintEvent(QPaintEvent*) {
     }
     paintNow(painter);
     paintGhost(painter);
+    paintDifference(painter);
     painter.restore();
     paintHeads(painter);
 }
@@ -139,16 +140,22 @@ void WeekView::paintNow(QPainter& painter) {
 void WeekView::paintGhost(QPainter& painter) {
     if (!ghost()) return;
     const QRectF rect = m_layout.rectOf(ghost()->start, ghost()->duration);
-    QColor veil = m_ink.shades.base;
-    veil.setAlphaF(0.82F);
-    painter.setBrush(veil);
-    painter.setPen(QPen(m_ink.shades.text, 2, Qt::DashLine));
-    painter.drawRoundedRect(rect, 4, 4);
-    painter.setFont(m_ink.bold);
     const LocalTime end = shifted(ghost()->start, ghost()->duration);
     const QString words =
         tr("%1 to %2").arg(clockText(ghost()->start.time, m_speech.locale), clockText(end.time, m_speech.locale));
-    painter.drawText(rect.adjusted(6, 4, -6, -4), int(Qt::AlignTop | Qt::AlignLeading) | Qt::TextWordWrap, words);
+    paintGhostBlock(painter, rect, m_ink, words);
+}
+
+void WeekView::paintDifference(QPainter& painter) {
+    DifferencePainter second(painter, m_ink);
+    std::vector<std::vector<QRectF>> rects;
+    for (const DifferenceMark& mark : marks())
+        rects.push_back(m_layout.markRects(mark.item, m_data.zone));
+    for (size_t i = 0; i < rects.size(); ++i) {
+        if (!rects[i].empty()) second.mark(marks()[i], {rects[i].front(), rects[i]});
+        const bool moved = marks()[i].kind == DifferenceMark::Kind::MovedTo && !rects[i].empty() && !rects[i - 1].empty();
+        if (moved) second.arrow(rects[i - 1].front(), rects[i].front());
+    }
 }
 
 void WeekView::paintHeads(QPainter& painter) {

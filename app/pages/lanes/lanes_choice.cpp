@@ -43,12 +43,18 @@ void LanesPage::showWhy(int index) {
             if (item->log)
                 m_why->show(whyRun(from, from.season.runs[item->index]));
             else
-                m_why->show(whyJob(from, from.plan.jobs[item->index], readinessOf(from.season, from.plan, session().now())));
+                showWhyJob(from.plan.jobs[item->index]);
             record = !item->log && item->state != JobState::Done && item->state != JobState::CutShort &&
                      item->state != JobState::Dropped;
             break;
     }
     m_why->setActions(chosenOccurrence() != nullptr && !session().isReadOnly(), record && !session().isReadOnly());
+}
+
+void LanesPage::showWhyJob(const Job& job) {
+    const HouseSource from = source();
+    const std::vector<JobMove> moves = movesOf(session().planningState(), from.plan, job);
+    m_why->show(whyJob(from, job, readinessOf(from.season, from.plan, session().now()), moves));
 }
 
 void LanesPage::activate(int index) {

@@ -1,5 +1,8 @@
 #include "app/pages/lanes/lanes_page.h"
 
+#include "app/edits/ask_bar.h"
+#include "app/edits/event_mover.h"
+#include "app/pages/lanes/season_panel.h"
 #include "app/pages/lanes/why_panel.h"
 #include "app/widgets/date_bar.h"
 
@@ -24,8 +27,11 @@ LanesPage::LanesPage(Session& session, QWidget* parent) : Page(session, parent) 
 void LanesPage::build() {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(12, 8, 12, 8);
-    m_bar = new DateBar({tr("Eve&ning"), tr("&Day"), tr("&Week"), tr("&Month"), tr("Sea&son")}, this);
+    m_bar = new DateBar({tr("Eve&ning"), tr("&Day"), tr("&Week"), tr("&Month"), tr("Sea&son"), tr("Y&ear")}, this);
     column->addWidget(m_bar);
+    m_ask = new AskBar(this);
+    column->addWidget(m_ask);
+    m_mover = new EventMover(session(), *m_ask, this);
     auto* split = new QSplitter(Qt::Horizontal, this);
     m_view = new HouseView(split);
     m_why = new WhyPanel(split);
@@ -34,11 +40,13 @@ void LanesPage::build() {
     split->setSizes({900, 260});
     split->setChildrenCollapsible(false);
     column->addWidget(split, 1);
+    m_house = split;
     connectParts();
+    connectGhost();
 }
 
 void LanesPage::connectParts() {
-    connect(m_bar, &DateBar::dayChosen, this, &LanesPage::showDay);
+    connect(m_bar, &DateBar::dayChosen, this, &LanesPage::goTo);
     connect(m_bar, &DateBar::stepAsked, this, &LanesPage::step);
     connect(m_bar, &DateBar::levelChosen, this, &LanesPage::chooseLevel);
     connect(m_view, &HouseView::zoomChanged, this, [this](HouseZoom zoom) { m_bar->setLevel(int(zoom)); });
@@ -90,6 +98,7 @@ void LanesPage::refresh() {
     m_bar->setToday(session().today());
     if (!m_day.isValid()) m_day = session().today();
     m_bar->setDay(m_day);
+    if (isYear()) return m_year->refresh();
     loadDays();
 }
 
@@ -97,6 +106,8 @@ void LanesPage::loadDays() {
     QApplication::setOverrideCursor(Qt::BusyCursor);
     HouseData house = houseData(source(), session().now());
     QApplication::restoreOverrideCursor();
+    leaveMove();
+    m_view->setMovable(!session().isReadOnly());
     m_view->setData(std::move(house), m_speech);
     loadHeads();
     if (!m_scrolled) {
@@ -143,6 +154,7 @@ void LanesPage::say() {
 
 void LanesPage::showDay(QDate day) {
     if (!day.isValid()) return;
+    showYear(false);
     m_day = day;
     m_moment.reset();
     m_scrolled = false;
@@ -150,6 +162,7 @@ void LanesPage::showDay(QDate day) {
 }
 
 void LanesPage::step(int direction) {
+    if (isYear()) return goTo(m_day.addDays(7 * direction));
     switch (m_view->zoom()) {
         case HouseZoom::Evening:
         case HouseZoom::Day:
@@ -164,6 +177,9 @@ void LanesPage::step(int direction) {
 }
 
 void LanesPage::chooseLevel(int level) {
+    m_view->clearGhost();
+    if (level > int(HouseZoom::Season)) return showYear(true);
+    showYear(false);
     m_view->setZoom(HouseZoom(level));
     m_moment.reset();
     m_scrolled = false;
@@ -177,6 +193,7 @@ void LanesPage::chooseMoment(qint64 seconds) {
 
 void LanesPage::showOccurrence(const SeriesId& series, const LocalTime& original) {
     wake();
+    showYear(false);
     if (!m_view->setCurrentKey(eventKey(series, original))) {
         showDay(original.date);
         m_view->setCurrentKey(eventKey(series, original));
@@ -186,12 +203,14 @@ void LanesPage::showOccurrence(const SeriesId& series, const LocalTime& original
 
 void LanesPage::showJob(const JobId& job) {
     wake();
+    showYear(false);
     m_view->setCurrentKey(QStringLiteral("job:") + job.value);
     m_view->setFocus();
 }
 
 void LanesPage::showLane(int lane) {
     wake();
+    showYear(false);
     for (const LaneBand& band : m_view->data().bands) {
         if (band.first <= lane && lane <= band.last) m_view->setCurrentKey(QStringLiteral("lanes:%1").arg(band.first));
     }

@@ -1,6 +1,6 @@
-#include "app/pages/calendar/series_edits.h"
+#include "app/edits/series_edits.h"
 
-#include "app/pages/calendar/recurrence_choice.h"
+#include "app/edits/recurrence_choice.h"
 
 #include <algorithm>
 

@@ -1,9 +1,11 @@
-#include "app/pages/calendar/ask_bar.h"
+#include "app/edits/ask_bar.h"
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
+
+#include <algorithm>
 
 namespace laneward {
 
@@ -21,6 +23,7 @@ void AskBar::ask(const QString& question, std::vector<Answer> answers) {
         old->deleteLater();
     }
     m_buttons.clear();
+    m_considered.clear();
     m_question->setText(question);
     setAccessibleName(question);
     answers.push_back({tr("Leave it (Esc)"), nullptr});
@@ -34,6 +37,8 @@ void AskBar::ask(const QString& question, std::vector<Answer> answers) {
             else
                 Q_EMIT left();
         });
+        button->installEventFilter(this);
+        m_considered.push_back(std::move(answer.considered));
         m_row->addWidget(button);
         m_buttons.push_back(button);
     }
@@ -48,6 +53,16 @@ void AskBar::leave() {
 }
 
 QString AskBar::question() const { return isHidden() ? QString() : m_question->text(); }
+
+bool AskBar::eventFilter(QObject* watched, QEvent* event) {
+    const bool nears = event->type() == QEvent::FocusIn || event->type() == QEvent::Enter;
+    const auto button = std::find(m_buttons.begin(), m_buttons.end(), watched);
+    if (nears && button != m_buttons.end()) {
+        const auto considered = m_considered[size_t(button - m_buttons.begin())];
+        if (considered) considered();
+    }
+    return QFrame::eventFilter(watched, event);
+}
 
 void AskBar::keyPressEvent(QKeyEvent* event) {
     const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;

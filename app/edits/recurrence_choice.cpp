@@ -1,4 +1,4 @@
-#include "app/pages/calendar/recurrence_choice.h"
+#include "app/edits/recurrence_choice.h"
 
 #include <QHash>
 #include <QStringList>

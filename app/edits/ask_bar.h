@@ -19,6 +19,7 @@ public:
     struct Answer {
         QString text;
         std::function<void()> chosen;
+        std::function<void()> considered = {};  ///< the focus or the pointer is on it
     };
 
     explicit AskBar(QWidget* parent = nullptr);
@@ -33,11 +34,13 @@ Q_SIGNALS:
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     QHBoxLayout* m_row;
     QLabel* m_question;
     std::vector<QPushButton*> m_buttons;
+    std::vector<std::function<void()>> m_considered;  ///< by button
 };
 
 }  // namespace laneward
