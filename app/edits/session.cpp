@@ -75,7 +75,8 @@ const Plan& Session::planOf(QDate day) { return planOf(DateRange{day, day}); }
 const Plan& Session::planOf(const DateRange& range) {
     const Memo::Days key{range.first, range.last};
     auto found = m_memo->plans.find(key);
-    if (found == m_memo->plans.end()) found = m_memo->plans.emplace(key, plan(planningState(), now(), range)).first;
+    if (found == m_memo->plans.end())
+        found = m_memo->plans.emplace(key, plan(PlanTask{planningState(), now(), range}, m_planned)).first;
     return found->second;
 }
 

@@ -10,6 +10,7 @@
 #include "app/edits/row_versions.h"
 #include "core/base/clock.h"
 #include "core/documents/wording.h"
+#include "core/planning/plan_memo.h"
 #include "core/storage/store.h"
 
 #include <QObject>
@@ -115,6 +116,7 @@ private:
     std::int64_t m_counter = -1;
     ErrorKind m_refusal = ErrorKind::Io;
     std::unique_ptr<Memo> m_memo;
+    PlanMemo m_planned;  ///< outlives edits: days that they do not touch are not solved again
     QUndoStack m_undo;
 };
 

@@ -21,6 +21,7 @@ struct Occurrence {
     int players = 0;
 
     Span play() const { return {booked.begin, cleared}; }
+    friend bool operator==(const Occurrence&, const Occurrence&) = default;
 };
 
 /// Two occurrences that claim a lane at one time; `first` began first.
@@ -29,12 +30,14 @@ struct Conflict {
     size_t second = 0;
     LaneSet lanes;
     Span overlap;
+    friend bool operator==(const Conflict&, const Conflict&) = default;
 };
 
 struct Occupancy {
     std::vector<Occurrence> occurrences;  ///< by start, then lowest lane, then series id; closures included
     std::vector<Conflict> conflicts;
     std::vector<Finding> findings;  ///< unknown zone read as the centre's, expansion cut, suppressed by a closure
+    friend bool operator==(const Occupancy&, const Occupancy&) = default;
 };
 
 /// Occurrences whose play overlaps the days of `range`. Series that cannot be expanded are listed in `findings`.

@@ -27,6 +27,7 @@ public:
     /// Demands of the lane go to `demands`; its gaps name them by their place there.
     std::vector<Gap> gaps(int lane, const LanePlays& plays, std::vector<Demand>& demands) const {
         std::vector<Gap> found;
+        found.reserve(plays.size() + 1);
         Instant cleared = m_begin;
         Instant counted = m_begin;  // booked play up to here is counted already
         Seconds playBefore;
@@ -58,6 +59,7 @@ public:
 private:
     std::vector<Mark> marksOf(int lane, const LanePlays& plays) const {
         std::vector<Mark> marks;
+        marks.reserve(plays.size());
         for (size_t i = 0; i < plays.size(); ++i) {
             const Instant begins = plays[i].booked.begin;
             if (begins >= m_days.back()) break;
@@ -68,9 +70,9 @@ private:
                 marks.push_back(*std::move(stripped));
             }
         }
-        // The end of a day comes before a play that begins at that very moment.
-        std::stable_sort(marks.begin(), marks.end(),
-                         [](const Mark& a, const Mark& b) { return a.at != b.at ? a.at < b.at : a.isPlay < b.isPlay; });
+        // The end of a day comes before a play that begins at that very moment. Most lanes are in order already.
+        const auto before = [](const Mark& a, const Mark& b) { return a.at != b.at ? a.at < b.at : a.isPlay < b.isPlay; };
+        if (!std::is_sorted(marks.begin(), marks.end(), before)) std::stable_sort(marks.begin(), marks.end(), before);
         return marks;
     }
 

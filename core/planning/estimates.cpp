@@ -33,13 +33,8 @@ std::optional<Instant> earliestFit(const Spans& a, const Spans& b, Span window, 
     return fits == both.end() ? std::nullopt : std::optional(fits->begin + work);
 }
 
-struct Hand {
-    size_t machine;
-    Seconds work;
-};
-
-std::vector<Hand> handsFor(const Ground& ground, int lane, const Recipe& recipe) {
-    std::vector<Hand> hands;
+Hands handsFor(const Ground& ground, int lane, const Recipe& recipe) {
+    Hands hands;
     const Pattern* pattern = recipe.pattern ? findPattern(ground.state.patterns, *recipe.pattern) : nullptr;
     if (recipe.pattern && !pattern) return hands;
     for (size_t m = 0; m < ground.machines.size(); ++m) {
@@ -49,8 +44,7 @@ std::vector<Hand> handsFor(const Ground& ground, int lane, const Recipe& recipe)
     return hands;
 }
 
-std::optional<Instant> latestBy(const Ground& ground, const std::vector<Hand>& hands, const std::vector<Spans>& tier, int lane,
-                                Span window) {
+std::optional<Instant> latestBy(const Ground& ground, const Hands& hands, const std::vector<Spans>& tier, int lane, Span window) {
     std::optional<Instant> latest;
     for (const Hand& hand : hands) {
         latest = std::max(latest, latestFit(tier[hand.machine], ground.lanesFree[size_t(lane - 1)], window, hand.work));
@@ -71,19 +65,30 @@ Span openPart(const Ground& ground, const Gap& gap) {
 
 std::optional<Instant> latestEndWithin(const Ground& ground, const LaneRow& row, const Recipe& recipe, Span window,
                                        const std::vector<Spans>& tier) {
-    std::vector<Hand> hands = handsFor(ground, row.lane, recipe);
+    Hands hands = handsFor(ground, row.lane, recipe);
     for (Hand& hand : hands) {
         hand.work = hand.work * row.count + ground.machines[hand.machine]->times.nextLane * (row.count - 1);
     }
     return latestBy(ground, hands, tier, row.lane, window);
 }
 
-std::optional<Instant> latestPossibleEnd(const Ground& ground, const Gap& gap, const Recipe& recipe) {
-    return latestBy(ground, handsFor(ground, gap.lane, recipe), ground.byAllowance, gap.lane, openPart(ground, gap));
+const Hands& LaneHands::of(const Recipe& recipe) {
+    const auto same = [&](const auto& entry) {
+        // Ids that are copies of one another share their text, which is quicker to see than that it is equal.
+        const Recipe& known = entry.first;
+        if (known.treatment != recipe.treatment || known.pattern.has_value() != recipe.pattern.has_value()) return false;
+        return !recipe.pattern || known.pattern->value.constData() == recipe.pattern->value.constData() || known == recipe;
+    };
+    const auto known = std::find_if(m_known.begin(), m_known.end(), same);
+    if (known != m_known.end()) return known->second;
+    return m_known.emplace_back(recipe, handsFor(m_ground, m_lane, recipe)).second;
 }
 
-std::optional<Instant> plannedEnd(const Ground& ground, const DemandSet& demands, const Gap& gap, const Recipe& recipe) {
-    const std::vector<Hand> hands = handsFor(ground, gap.lane, recipe);
+std::optional<Instant> latestPossibleEnd(const Ground& ground, const Gap& gap, const Hands& hands) {
+    return latestBy(ground, hands, ground.byAllowance, gap.lane, openPart(ground, gap));
+}
+
+std::optional<Instant> plannedEnd(const Ground& ground, const DemandSet& demands, const Gap& gap, const Hands& hands) {
     const Span open = openPart(ground, gap);
     Instant target = open.end;
     Instant due = open.end;

@@ -9,7 +9,7 @@ namespace laneward::planning {
 
 namespace {
 
-enum : size_t { Unmet, Late, Treatments, Overtime, Tight, Outings, Changes, Crossed, Freshness };
+using namespace score_part;
 
 Sec longestPause(const DayProblem& problem) {
     Sec longest = 0;

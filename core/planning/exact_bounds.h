@@ -13,8 +13,8 @@ inline constexpr size_t mostExactMachines = 4;
 
 /// Lanes of each run that are not placed yet: some at its low end and its high end are.
 struct Remaining {
-    std::array<std::int8_t, mostExactRuns> first{};
-    std::array<std::int8_t, mostExactRuns> count{};
+    std::array<std::int16_t, mostExactRuns> first{};
+    std::array<std::int16_t, mostExactRuns> count{};
     int lanes = 0;
     friend bool operator==(const Remaining&, const Remaining&) = default;
 };

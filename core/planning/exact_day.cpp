@@ -10,7 +10,7 @@ namespace laneward::planning {
 
 namespace {
 
-enum : size_t { Unmet, Late, Treatments, Overtime, Tight, Outings, Changes, Crossed, Freshness };
+using namespace score_part;
 
 // One node of the local search takes as long as about so many steps of this one. A day that is not proven with the most is left
 // at its gap: people wait for the plan.

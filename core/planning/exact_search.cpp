@@ -8,19 +8,12 @@ namespace laneward::planning {
 
 namespace {
 
-enum : size_t { Unmet, Late, Treatments, Overtime, Tight, Outings, Changes, Crossed, Freshness };
+using namespace score_part;
 
 // Times that may be late are worked out anew for every partial plan, which is slow.
 constexpr std::int64_t priceOfTrouble = 20;
 constexpr std::int64_t comparedPerStep = 4;
 constexpr size_t mostNodes = 100'000;  // about as many kilobytes
-constexpr size_t narrowWidth = 24;
-
-Score sum(Score a, const Score& b) {
-    for (size_t i = 0; i < a.size(); ++i)
-        a[i] += b[i];
-    return a;
-}
 
 }  // namespace
 
@@ -30,7 +23,7 @@ bool ExactSearch::pass(size_t width) {
     m_pulls.clear();
     Node root;
     for (size_t r = 0; r < m_runs.size(); ++r) {
-        root.rest.count[r] = std::int8_t(m_runs[r].lanes());
+        root.rest.count[r] = std::int16_t(m_runs[r].lanes());
         root.rest.lanes += m_runs[r].lanes();
     }
     for (size_t m = 0; m < m_machines; ++m)
@@ -229,8 +222,8 @@ bool ExactSearch::extend(const Move& move) {
     const size_t r = size_t(move.go.run);
     m_at.move = move;
     m_open.gos.push_back(move.go);
-    if (move.go.first == m_at.rest.first[r]) m_at.rest.first[r] = std::int8_t(m_at.rest.first[r] + move.go.count);
-    m_at.rest.count[r] = std::int8_t(m_at.rest.count[r] - move.go.count);
+    if (move.go.first == m_at.rest.first[r]) m_at.rest.first[r] = std::int16_t(m_at.rest.first[r] + move.go.count);
+    m_at.rest.count[r] = std::int16_t(m_at.rest.count[r] - move.go.count);
     m_at.rest.lanes -= move.go.count;
     m_at.cuts += m_at.rest.count[r] > 0 ? 1 : 0;
     if (!move.opens && !restoreNeed(hand, move.machine, move.steps)) return false;

@@ -8,17 +8,11 @@ namespace laneward::planning {
 
 namespace {
 
-enum : size_t { Unmet, Late, Treatments, Overtime, Tight, Outings, Changes, Crossed, Freshness };
+using namespace score_part;
 
 constexpr size_t narrowWidth = 24;
 // A pack is restored by either of the two.
 constexpr std::array<unsigned, 4> stepKinds{RefillBit, EmptyBit, SwapBit | ChargeBit, DutyBit};
-
-Score sum(Score a, const Score& b) {
-    for (size_t i = 0; i < a.size(); ++i)
-        a[i] += b[i];
-    return a;
-}
 
 /// Whether all of the day's work on this machine is covered by what is in it.
 bool hasPlenty(const DayProblem& problem, const std::vector<LaneRun>& runs, size_t machine) {

@@ -6,6 +6,8 @@
 #include "core/planning/plays.h"
 #include "core/planning/recursion.h"
 
+#include <deque>
+
 namespace laneward::planning {
 
 using Spans = std::vector<Span>;
@@ -54,8 +56,27 @@ Instant endOfSteps(const Job& job);
 
 bool mayDo(const Machine& machine, int lane, const Recipe& recipe);
 
-/// When a treatment by any machine can end within `gap` of `lane`: the best by the order late, overtime, tight.
-std::optional<Instant> plannedEnd(const Ground& ground, const DemandSet& demands, const Gap& gap, const Recipe& recipe);
+/// A machine that may do a treatment, and how long it takes for one lane.
+struct Hand {
+    size_t machine;
+    Seconds work;
+};
+using Hands = std::vector<Hand>;
+
+/// Who may treat one lane, worked out once for each recipe.
+class LaneHands {
+public:
+    LaneHands(const Ground& ground, int lane) : m_ground(ground), m_lane(lane) {}
+    const Hands& of(const Recipe& recipe);
+
+private:
+    const Ground& m_ground;
+    int m_lane;
+    std::deque<std::pair<Recipe, Hands>> m_known;  ///< few
+};
+
+/// When a treatment by any of `hands` can end within `gap`: the best by the order late, overtime, tight.
+std::optional<Instant> plannedEnd(const Ground& ground, const DemandSet& demands, const Gap& gap, const Hands& hands);
 /// `count` lanes of one kind in a row, seen from one of them.
 struct LaneRow {
     int lane = 0;
@@ -68,6 +89,6 @@ std::optional<Instant> latestEndWithin(const Ground& ground, const LaneRow& row,
 /// The part of `gap` behind the lane's committed treatments and now.
 Span openPart(const Ground& ground, const Gap& gap);
 /// The latest end that anything allows: late, in overtime or not.
-std::optional<Instant> latestPossibleEnd(const Ground& ground, const Gap& gap, const Recipe& recipe);
+std::optional<Instant> latestPossibleEnd(const Ground& ground, const Gap& gap, const Hands& hands);
 
 }  // namespace laneward::planning

@@ -47,8 +47,12 @@ DemandOutcome outcomeOf(const Demand& demand, const LaneCondition& condition) {
 
 std::vector<DemandOutcome> outcomesOf(const State& state, const Occupancy& occupancy, const DemandSet& demands,
                                       const std::vector<Job>& jobs) {
+    return outcomesUntil({INT64_MAX}, state, playsOf(state, occupancy), demands, jobs);
+}
+
+std::vector<DemandOutcome> outcomesUntil(Instant until, const State& state, const std::vector<LanePlays>& plays,
+                                         const DemandSet& demands, const std::vector<Job>& jobs) {
     const auto treatments = treatmentsOf(state, jobs);
-    const std::vector<LanePlays> plays = playsOf(state, occupancy);
     const auto last = lastByLane(state);
     std::vector<LaneCondition> conditions;
     std::vector<size_t> next(treatments.size(), 0);
@@ -62,6 +66,7 @@ std::vector<DemandOutcome> outcomesOf(const State& state, const Occupancy& occup
     std::vector<DemandOutcome> outcomes;
     outcomes.reserve(demands.demands.size());
     for (const Demand& demand : demands.demands) {
+        if (demand.playBegins > until) break;
         const size_t lane = size_t(demand.lane - 1);
         LaneCondition& condition = conditions[lane];
         for (; next[lane] < treatments[lane].size() && treatments[lane][next[lane]].time.end <= demand.playBegins; ++next[lane]) {

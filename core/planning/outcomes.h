@@ -21,6 +21,10 @@ struct DemandOutcome {
 std::vector<DemandOutcome> outcomesOf(const State& state, const Occupancy& occupancy, const DemandSet& demands,
                                       const std::vector<Job>& jobs);
 
+/// The same for demands up to `until`, with plays that are known already.
+std::vector<DemandOutcome> outcomesUntil(Instant until, const State& state, const std::vector<LanePlays>& plays,
+                                         const DemandSet& demands, const std::vector<Job>& jobs);
+
 /// Jobs of one machine that make one outing.
 struct JobOuting {
     const Machine* machine = nullptr;  ///< null when the centre has none of that id

@@ -8,7 +8,7 @@ namespace laneward::planning {
 
 namespace {
 
-enum : size_t { Unmet, Late, Treatments, Overtime, Tight, Outings, Changes, Crossed, Freshness };
+using namespace score_part;
 
 constexpr Sec anyTime = std::numeric_limits<Sec>::max() / 4;
 

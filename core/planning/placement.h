@@ -41,6 +41,15 @@ struct Trip {
 
 /// Components of Objective, of the free work alone.
 using Score = std::array<Sec, 9>;
+namespace score_part {
+enum : size_t { Unmet, Late, Treatments, Overtime, Tight, Outings, Changes, Crossed, Freshness };
+}  // namespace score_part
+
+inline Score sum(Score a, const Score& b) {
+    for (size_t i = 0; i < a.size(); ++i)
+        a[i] += b[i];
+    return a;
+}
 
 struct Placement {
     Score score{};

@@ -3,7 +3,8 @@
 //     Plan p = plan(state, now, {today, today.addDays(6)}, defaultNodeLimit);
 //
 // `nodeLimit` bounds the search by nodes, never by time; `cancelled` may stop it early (the plan then says so by its gap).
-// Ties are told apart by the smallest (start, machine, first lane). Times are whole seconds.
+// Ties are told apart by the smallest (start, machine, first lane). Times are whole seconds. Ranges of more than fourteen days
+// are planned in stretches of seven, each with a view of the seven days behind it (stretch.h); plan_memo.h makes it quick again.
 #pragma once
 
 #include "core/planning/demand.h"
@@ -38,6 +39,7 @@ struct Remedy {
                    ///< "remedy.fewer-lanes", "remedy.move-event"
     Seconds by;    ///< overtime, or how far the event moves
     bool verified = false;
+    friend bool operator==(const Remedy&, const Remedy&) = default;
 };
 
 /// Demands of one occurrence that are unmet or late.
@@ -52,6 +54,7 @@ struct Shortfall {
     Seconds missing;    ///< how much earlier it would have to end, or how much time is missing
     std::vector<Finding> reasons;
     std::vector<Remedy> remedies;
+    friend bool operator==(const Shortfall&, const Shortfall&) = default;
 };
 
 struct Outing {
@@ -59,6 +62,7 @@ struct Outing {
     int number = 0;
     Span time;  ///< leaving the bay to being back
     std::vector<JobId> jobs;
+    friend bool operator==(const Outing&, const Outing&) = default;
 };
 
 struct DayPlan {
@@ -68,6 +72,7 @@ struct DayPlan {
     Objective bound;  ///< nothing can be better than this
     int size = 0;     ///< maximal runs of adjacent lanes with equal demands and gaps
     std::vector<Outing> outings;
+    friend bool operator==(const DayPlan&, const DayPlan&) = default;
 };
 
 struct Plan {
@@ -80,6 +85,7 @@ struct Plan {
     Occupancy occupancy;            ///< what it was made from, for those who show it
 
     Objective objective() const;  ///< sum over the days
+    friend bool operator==(const Plan&, const Plan&) = default;
 };
 
 using Cancelled = std::function<bool()>;

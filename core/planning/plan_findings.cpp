@@ -9,10 +9,10 @@ namespace laneward::planning {
 
 namespace {
 
-void addConflicts(const Ground& ground, std::vector<Finding>& findings) {
-    for (const Conflict& c : ground.occupancy.conflicts) {
-        if (c.overlap.end <= ground.begin()) continue;
-        const auto& occurrences = ground.occupancy.occurrences;
+void addConflicts(const Plan& plan, Instant begin, std::vector<Finding>& findings) {
+    for (const Conflict& c : plan.occupancy.conflicts) {
+        if (c.overlap.end <= begin) continue;
+        const auto& occurrences = plan.occupancy.occurrences;
         findings.push_back({Severity::Warning,
                             "calendar.conflict",
                             occurrences[c.first].title,
@@ -21,37 +21,38 @@ void addConflicts(const Ground& ground, std::vector<Finding>& findings) {
 }
 
 /// Patterns nobody knows and lanes that are out of service, once for each series.
-void addOccurrences(const Ground& ground, std::vector<Finding>& findings) {
+void addOccurrences(const State& state, const Plan& plan, Instant begin, std::vector<Finding>& findings) {
     std::set<std::pair<SeriesId, PatternId>> told;
-    for (const Occurrence& o : ground.occupancy.occurrences) {
-        if (o.kind == EventKind::Closure || o.booked.begin < ground.begin()) continue;
+    for (const Occurrence& o : plan.occupancy.occurrences) {
+        if (o.kind == EventKind::Closure || o.booked.begin < begin) continue;
         for (const SurfaceDemand& demand : o.demands) {
-            if (!demand.pattern || findPattern(ground.state.patterns, *demand.pattern)) continue;
+            if (!demand.pattern || findPattern(state.patterns, *demand.pattern)) continue;
             if (!told.insert({o.series, *demand.pattern}).second) continue;
             findings.push_back(
                 {Severity::Warning, "plan.pattern-unknown", o.title, {demand.pattern->value, demand.lanes.text()}});
         }
-        const LaneSet out = outOfService(ground.state.centre, o);
+        const LaneSet out = outOfService(state.centre, o);
         if (!out.isEmpty())
             findings.push_back({Severity::Warning, "plan.lane-out-of-service", o.title, {out.text(), o.booked.begin}});
     }
 }
 
-void addStaff(const Ground& ground, const Plan& plan, std::vector<Finding>& findings) {
-    const QString& name = ground.state.centre.facts.name;
-    if (ground.machines.empty() && !plan.unmet.empty()) findings.push_back({Severity::Warning, "plan.no-machine", name, {}});
+void addStaff(const State& state, const Plan& plan, std::vector<Finding>& findings) {
+    const QString& name = state.centre.facts.name;
+    if (state.centre.machines.empty() && !plan.unmet.empty())
+        findings.push_back({Severity::Warning, "plan.no-machine", name, {}});
     std::set<QDate> dates;
     for (const Shortfall& s : plan.unmet)
-        dates.insert(dateOf(ground.state.centre, s.playBegins - Seconds{1}));
+        dates.insert(dateOf(state.centre, s.playBegins - Seconds{1}));
     for (QDate date : dates) {
-        const auto shifts = shiftsOn(ground.state.centre, date);
+        const auto shifts = shiftsOn(state.centre, date);
         const bool nobody = std::none_of(shifts.begin(), shifts.end(), [](const ShiftSpan& s) { return s.people > 0; });
         if (nobody) findings.push_back({Severity::Warning, "plan.no-shift", name, {date}});
     }
 }
 
 /// Confirmed jobs that something stands against now: an event moved onto them, a lane went out of service.
-void addConfirmed(const Ground& ground, const Plan& plan, std::vector<Finding>& findings) {
+void addConfirmed(const State& state, const Plan& plan, std::vector<Finding>& findings) {
     Plan confirmed;
     confirmed.range = plan.range;
     confirmed.now = plan.now;
@@ -59,9 +60,9 @@ void addConfirmed(const Ground& ground, const Plan& plan, std::vector<Finding>& 
     std::copy_if(plan.jobs.begin(), plan.jobs.end(), std::back_inserter(confirmed.jobs),
                  [](const Job& job) { return job.state != JobState::Proposed && job.state != JobState::Dropped; });
     if (confirmed.jobs.empty()) return;
-    const std::vector<Finding> broken = violationsOf(ground.state, confirmed);
+    const std::vector<Finding> broken = violationsOf(state, confirmed);
     for (const Job& job : confirmed.jobs) {
-        const Machine* machine = findMachine(ground.state.centre, job.machine);
+        const Machine* machine = findMachine(state.centre, job.machine);
         const QString name = machine ? machine->name : job.machine.value;
         const bool breaks = std::any_of(broken.begin(), broken.end(), [&](const Finding& f) {
             const bool names = std::any_of(f.values.begin(), f.values.end(), [&](const Value& v) {
@@ -108,13 +109,14 @@ bool asks(const DemandSet& set, const std::vector<const Gap*>& gaps) {
 
 }  // namespace
 
-std::vector<Finding> findingsOf(const Ground& ground, const Plan& plan, bool stopped) {
-    std::vector<Finding> findings = ground.occupancy.findings;
-    addConflicts(ground, findings);
-    addOccurrences(ground, findings);
-    addStaff(ground, plan, findings);
-    addConfirmed(ground, plan, findings);
-    if (stopped) findings.push_back({Severity::Note, "plan.cancelled", ground.state.centre.facts.name, {}});
+std::vector<Finding> findingsOf(const State& state, const Plan& plan, bool stopped) {
+    const Instant begin = std::max(plan.now, dayOf(state.centre, plan.range.first).begin);
+    std::vector<Finding> findings = plan.occupancy.findings;
+    addConflicts(plan, begin, findings);
+    addOccurrences(state, plan, begin, findings);
+    addStaff(state, plan, findings);
+    addConfirmed(state, plan, findings);
+    if (stopped) findings.push_back({Severity::Note, "plan.cancelled", state.centre.facts.name, {}});
     return findings;
 }
 

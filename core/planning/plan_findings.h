@@ -6,7 +6,7 @@
 
 namespace laneward::planning {
 
-std::vector<Finding> findingsOf(const Ground& ground, const Plan& plan, bool stopped);
+std::vector<Finding> findingsOf(const State& state, const Plan& plan, bool stopped);
 
 /// Maximal runs of adjacent lanes with equal demands and gaps; lanes without a demand that asks for anything do not count.
 int sizeOfDay(const Ground& ground, const DemandSet& demands, int day);

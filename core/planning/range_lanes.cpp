@@ -43,13 +43,16 @@ void RangePlanner::planLane(int lane, size_t firstGap) {
                         committedFrom(m_ground.fixed[size_t(lane - 1)], gaps[firstGap].time.begin),
                         m_usual,
                         {}};
+    LaneHands hands(m_ground, lane);
     problem.latestEnd = [&](size_t g, const Recipe& recipe) -> std::optional<Instant> {
         if (m_forbidden.contains({lane, g})) return std::nullopt;
-        return plannedEnd(m_ground, m_demands, gaps[g], recipe);
+        return plannedEnd(m_ground, m_demands, gaps[g], hands.of(recipe));
     };
     Fewest planned = fewestOf(problem);
     if (planned.unmet > 0 || planned.treatments > forcedTreatments(problem)) {
-        problem.latestEnd = [&](size_t g, const Recipe& recipe) { return latestPossibleEnd(m_ground, gaps[g], recipe); };
+        problem.latestEnd = [&](size_t g, const Recipe& recipe) {
+            return latestPossibleEnd(m_ground, gaps[g], hands.of(recipe));
+        };
         const Fewest kindest = fewestOf(problem);
         if (planned.unmet != kindest.unmet || planned.treatments != kindest.treatments) m_result.doubtful.insert(lane);
     }
@@ -77,11 +80,24 @@ bool RangePlanner::isTwin(int lane, int other) const {
         return m->bars.lanes.contains(lane) == m->bars.lanes.contains(other);
     });
     return sameBars && m_ground.fixed[a].empty() && m_ground.fixed[b].empty() &&
-           std::tie(x.treated, x.last, x.pattern, x.end, x.playedSince) ==
-               std::tie(y.treated, y.last, y.pattern, y.end, y.playedSince) &&
+           std::tie(x.treated, x.last, x.pattern, x.playedSince) == std::tie(y.treated, y.last, y.pattern, y.playedSince) &&
            m_ground.lanesFree[a] == m_ground.lanesFree[b] &&
            std::equal(m_demands.gaps[a].begin(), m_demands.gaps[a].end(), m_demands.gaps[b].begin(), m_demands.gaps[b].end(),
-                      sameGap);
+                      sameGap) &&
+           isAsOld(lane, x.end, y.end);
+}
+
+/// Whether it makes no difference to any demand of the lane which of two moments its first treatment ended at.
+bool RangePlanner::isAsOld(int lane, Instant end, Instant other) const {
+    if (end == other) return true;
+    const std::vector<Gap>& gaps = m_demands.gaps[size_t(lane - 1)];
+    return std::max(end, other) <= gaps.front().time.begin && std::all_of(gaps.begin(), gaps.end(), [&](const Gap& gap) {
+               return std::all_of(gap.demands.begin(), gap.demands.end(), [&](size_t d) {
+                   const Demand& demand = m_demands.demands[d];
+                   const Instant oldest = demand.playBegins - demand.longestAge;
+                   return (end < oldest) == (other < oldest);
+               });
+           });
 }
 
 void RangePlanner::planLike(int lane, int other) {

@@ -9,14 +9,6 @@ namespace {
 // Rounds in which a lane that found no place is planned again around it, before the rest of its day is given up.
 constexpr int roundsPerDay = 8;
 
-DayStart firstStart(const Ground& ground) {
-    DayStart start;
-    for (size_t m = 0; m < ground.machines.size(); ++m) {
-        start.dutyLeft.push_back(ground.limits[m].lanesUntilDuty ? std::int64_t{*ground.limits[m].lanesUntilDuty} : endless);
-    }
-    return start;
-}
-
 }  // namespace
 
 DayStart startAfter(const SolvedDay& day, const DayStart& before) {
@@ -45,11 +37,10 @@ DayStart startAfter(const SolvedDay& day, const DayStart& before) {
     return after;
 }
 
-RangePlanner::RangePlanner(const Ground& ground, const DemandSet& demands, std::int64_t nodeLimit, const Cancelled& cancelled)
+RangePlanner::RangePlanner(const Ground& ground, const DemandSet& demands, const DaySolver& solver)
     : m_ground(ground),
       m_demands(demands),
-      m_nodes(std::max<std::int64_t>(8, nodeLimit / std::max(1, ground.range.days()))),
-      m_cancelled(cancelled),
+      m_solver(solver),
       m_usual(usualPattern(ground.state, demands)),
       m_lanes(demands.gaps.size()) {
     const auto last = lastByLane(ground.state);
@@ -59,16 +50,19 @@ RangePlanner::RangePlanner(const Ground& ground, const DemandSet& demands, std::
     }
 }
 
-Solved RangePlanner::solve() {
+Solved RangePlanner::solve(int days, const DayStart& start) {
     planAllLanes();
-    m_starts.push_back(firstStart(m_ground));
-    for (int day = 0; day < m_ground.range.days(); ++day) {
+    m_starts.push_back(start);
+    for (int day = 0; day < days; ++day) {
         m_result.days.push_back(solveOne(day));
         repair(day);
         settle(day);
-        m_result.stopped = m_result.stopped || m_result.days.back().solution.stopped;
         m_starts.push_back(startAfter(m_result.days.back(), m_starts.back()));
     }
+    if (days < m_ground.range.days()) lookAhead(days);
+    m_result.stopped =
+        std::any_of(m_result.days.begin(), m_result.days.end(), [](const SolvedDay& d) { return d.solution.stopped; });
+    m_result.after = startAfter(m_result.days.back(), m_starts[size_t(days) - 1]);
     return std::move(m_result);
 }
 
@@ -82,21 +76,18 @@ std::vector<OpenTreatment> RangePlanner::treatmentsOn(int day) const {
     return found;
 }
 
+DayProblem RangePlanner::problemOf(int day, const std::vector<OpenTreatment>& treatments) const {
+    std::vector<const OpenTreatment*> pointers;
+    for (const OpenTreatment& t : treatments)
+        pointers.push_back(&t);
+    return dayProblem(m_ground, m_demands, pointers, day, m_starts[size_t(day)]);
+}
+
 SolvedDay RangePlanner::solveOne(int day) {
     SolvedDay solved;
     solved.treatments = treatmentsOn(day);
-    std::vector<const OpenTreatment*> pointers;
-    for (const OpenTreatment& t : solved.treatments)
-        pointers.push_back(&t);
-    solved.problem = dayProblem(m_ground, m_demands, pointers, day, m_starts[size_t(day)]);
-    if (solved.treatments.empty()) {
-        solved.solution = solveDay(solved.problem, 0, m_cancelled);
-        return solved;
-    }
-    const std::string key = solved.problem.key();
-    auto known = m_known.find(key);
-    if (known == m_known.end()) known = m_known.emplace(key, solveDay(solved.problem, m_nodes, m_cancelled)).first;
-    solved.solution = known->second;
+    solved.problem = problemOf(day, solved.treatments);
+    solved.solution = m_solver.solve(solved.problem);
     return solved;
 }
 

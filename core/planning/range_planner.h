@@ -2,7 +2,7 @@
 // and what could not be placed tried elsewhere: the evening before, or another gap of the lane.
 #pragma once
 
-#include "core/planning/day_search.h"
+#include "core/planning/known_days.h"
 #include "core/planning/plan.h"
 
 #include <map>
@@ -21,6 +21,7 @@ struct SolvedDay {
 struct Solved {
     std::vector<SolvedDay> days;
     std::set<int> doubtful;  ///< lanes whose number of treatments is not proven least
+    DayStart after;
     bool stopped = false;
 };
 
@@ -29,9 +30,10 @@ DayStart startAfter(const SolvedDay& day, const DayStart& before);
 
 class RangePlanner {
 public:
-    RangePlanner(const Ground& ground, const DemandSet& demands, std::int64_t nodeLimit, const Cancelled& cancelled);
+    RangePlanner(const Ground& ground, const DemandSet& demands, const DaySolver& solver);
 
-    Solved solve();
+    /// The first `days` days of the ground's range; what comes behind them is only looked at. `start` is that of the first.
+    Solved solve(int days, const DayStart& start);
 
 private:
     using Spot = std::pair<int, size_t>;      ///< a lane and one of its gaps
@@ -45,6 +47,7 @@ private:
     // What each lane needs.
     void planLane(int lane, size_t firstGap);
     bool isTwin(int lane, int other) const;
+    bool isAsOld(int lane, Instant end, Instant other) const;
     void planLike(int lane, int other);
     LaneCondition conditionAt(int lane, size_t gap) const;
     void assignDays(const std::vector<int>& lanes, int earliest);
@@ -53,6 +56,7 @@ private:
     std::optional<int> latestDay(const PlannedTreatment& treatment, int lanes, Instant by, const std::vector<Spans>& tier) const;
 
     // One day after the other.
+    DayProblem problemOf(int day, const std::vector<OpenTreatment>& treatments) const;
     SolvedDay solveOne(int day);
     std::vector<OpenTreatment> treatmentsOn(int day) const;
     void remember(const SolvedDay& solved);
@@ -63,6 +67,7 @@ private:
     // What is late, tight or in overtime may find a better place elsewhere.
     std::vector<std::vector<Spot>> groupsOf(const SolvedDay& solved) const;
     void repair(int day);
+    void lookAhead(int day);
     bool moveToDayBefore(int day, const std::vector<Spot>& group);
     bool useOtherGaps(int day, const std::vector<Spot>& group);
     Count countFrom(int day) const;
@@ -70,15 +75,13 @@ private:
 
     const Ground& m_ground;
     const DemandSet& m_demands;
-    std::int64_t m_nodes;  ///< for one day
-    const Cancelled& m_cancelled;
+    const DaySolver& m_solver;
     PatternId m_usual;
     std::vector<LaneCondition> m_before;
     std::vector<Lane> m_lanes;
     std::set<Spot> m_forbidden;
     std::map<Spot, Instant> m_ends;  ///< of placed treatments
     std::vector<DayStart> m_starts;  ///< of each day, one more than are solved
-    std::map<std::string, DaySolution> m_known;
     Solved m_result;
 };
 

@@ -12,12 +12,6 @@ constexpr size_t groupsTried = 12;
 
 bool troubled(const Score& score) { return score[0] > 0 || score[1] > 0 || score[3] > 0 || score[4] > 0; }
 
-Score sum(Score a, const Score& b) {
-    for (size_t i = 0; i < a.size(); ++i)
-        a[i] += b[i];
-    return a;
-}
-
 }  // namespace
 
 /// Treatments that belong together: same recipe, same target.
@@ -38,9 +32,22 @@ void RangePlanner::repair(int day) {
     if (!troubled(m_result.days[size_t(day)].solution.placement.score)) return;
     for (const auto& group : groupsOf(m_result.days[size_t(day)])) {
         if (!troubled(m_result.days[size_t(day)].solution.placement.score)) return;
-        if (m_cancelled && m_cancelled()) return;
+        if (m_solver.isCancelled()) return;
         if (!moveToDayBefore(day, group)) useOtherGaps(day, group);
     }
+}
+
+/// The day behind those that are asked for is solved only to see what of it is better done the evening before.
+void RangePlanner::lookAhead(int day) {
+    if (m_solver.isCancelled()) return;
+    const std::vector<OpenTreatment> treatments = treatmentsOn(day);
+    if (!troubled(m_solver.solveRoughly(problemOf(day, treatments)).placement.score)) return;
+    m_result.days.push_back(solveOne(day));
+    for (const auto& group : groupsOf(m_result.days.back())) {
+        if (!troubled(m_result.days.back().solution.placement.score) || m_solver.isCancelled()) break;
+        moveToDayBefore(day, group);
+    }
+    m_result.days.pop_back();
 }
 
 bool RangePlanner::moveToDayBefore(int day, const std::vector<Spot>& group) {

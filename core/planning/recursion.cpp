@@ -68,6 +68,7 @@ public:
         collectPatterns();
         collectAsked();
         collectUseful();
+        countUnsafe();
     }
 
     Fewest solve() {
@@ -97,6 +98,7 @@ private:
         for (size_t g = m_problem.firstGap; g < m_gaps.size(); ++g) {
             for (size_t d : m_gaps[g].demands) {
                 const auto& pattern = m_problem.set.demands[d].pattern;
+                if (pattern && !m_patterns.empty() && pattern->value.constData() == m_patterns.back().value.constData()) continue;
                 if (pattern && std::find(m_patterns.begin(), m_patterns.end(), *pattern) == m_patterns.end()) {
                     m_patterns.push_back(*pattern);
                 }
@@ -170,12 +172,44 @@ private:
         }
     }
 
+    /// Demands that no treatment in their own gap can meet, from each gap on.
+    void countUnsafe() {
+        const auto keepsPattern = [](const Choice& c) { return c.treatment == Treatment::ConditionOnly; };
+        m_forgets = std::none_of(m_choices.begin(), m_choices.end(), keepsPattern) &&
+                    std::none_of(m_committed.begin(), m_committed.end(), [&](const auto& c) { return keepsPattern(c.choice); });
+        m_unsafe.assign(m_gaps.size() + 1, 0);
+        for (size_t g = m_gaps.size(); g-- > m_problem.firstGap;) {
+            m_unsafe[g] = m_unsafe[g + 1];
+            for (const Asked& d : askedAt(g))
+                m_unsafe[g] += d.kind == DemandKind::AsItIs || isSafe(d, g) ? 0 : 1;
+        }
+    }
+
+    bool isSafe(const Asked& d, size_t g) const {
+        for (size_t c = 0; c < m_ends[g].size(); ++c) {
+            if (m_ends[g][c] && holds(after({}, m_choices[c], *m_ends[g][c]), d)) return true;
+        }
+        return false;
+    }
+
+    /// Drops what has left so much unmet that it cannot win: whatever it does from here, the best of the others can do the same
+    /// and meet each demand in between by a treatment in its own gap, all but the unsafe ones. Not where a treatment keeps the
+    /// pattern that was there before, because then doing the same is not the same.
+    void dropHopeless(size_t g) {
+        if (!m_forgets || m_kept.empty()) return;
+        const auto least = std::min_element(m_kept.begin(), m_kept.end(), [](const Node& a, const Node& b) {
+                               return a.cost[0] < b.cost[0];
+                           })->cost[0];
+        std::erase_if(m_kept, [&](const Node& node) { return node.cost[0] > least + m_unsafe[g + 1]; });
+    }
+
     Recipe recipe(const Choice& c) const {
         return {c.treatment, c.pattern ? std::optional(m_patterns[size_t(*c.pattern)]) : std::nullopt};
     }
 
     void step(size_t g) {
         m_kept.clear();
+        m_arrived.clear();
         for (int index : m_frontier) {
             Node node = m_nodes[size_t(index)];
             node.parent = index;
@@ -183,11 +217,13 @@ private:
             node.gap = g;
             if (g > m_problem.firstGap) node.condition.playedSince += m_gaps[g].playBefore;
             applyCommitted(g, node.condition);
+            m_arrived.push_back(node);
             offer(node, g);
-            for (size_t c = 0; c < m_ends[g].size(); ++c) {
-                if (m_ends[g][c]) offerTreatment(node, g, int(c));
-            }
         }
+        for (size_t c = 0; c < m_ends[g].size(); ++c) {
+            if (m_ends[g][c]) offerTreatment(g, int(c));
+        }
+        dropHopeless(g);
         m_frontier.clear();
         for (const Node& node : m_kept) {
             m_frontier.push_back(int(m_nodes.size()));
@@ -204,10 +240,17 @@ private:
         }
     }
 
-    void offerTreatment(Node node, size_t g, int c) {
+    /// A treatment leaves the lane in the same condition whatever was before, so only the best of what was before counts.
+    void offerTreatment(size_t g, int c) {
         const Choice& choice = m_choices[size_t(c)];
-        const bool sameBelow = node.condition.treated && node.condition.pattern == choice.pattern;
-        if (choice.treatment == Treatment::ConditionOnly && !sameBelow) return;
+        const Node* best = nullptr;
+        for (const Node& node : m_arrived) {
+            const bool sameBelow = node.condition.treated && node.condition.pattern == choice.pattern;
+            if (choice.treatment == Treatment::ConditionOnly && !sameBelow) continue;
+            if (!best || node.cost < best->cost) best = &node;
+        }
+        if (!best) return;
+        Node node = *best;
         const Instant end = *m_ends[g][size_t(c)];
         node.condition = after(node.condition, choice, end);
         node.choice = c;
@@ -284,8 +327,11 @@ private:
     std::vector<Choice> m_choices;
     std::vector<Mask> m_useful;                               ///< by gap: bits of m_choices
     std::vector<std::vector<std::optional<Instant>>> m_ends;  ///< by gap and choice, of useful ones
+    std::vector<std::int64_t> m_unsafe;                       ///< demands from this gap on
+    bool m_forgets = false;                                   ///< every treatment leaves the same, whatever was before
     std::vector<Node> m_nodes;
-    std::vector<Node> m_kept;  ///< of the gap at hand; none dominates another
+    std::vector<Node> m_arrived;  ///< the frontier at the end of the gap at hand, without a treatment in it
+    std::vector<Node> m_kept;     ///< of the gap at hand; none dominates another
     std::vector<int> m_frontier;
 };
 

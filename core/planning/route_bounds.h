@@ -33,7 +33,7 @@ public:
 
     struct Head {
         int run = 0;
-        int lane = 0;  ///< the lane that it begins with
+        int lane = 0;        ///< the lane that it begins with
         Sec begin = 0;       ///< it does not begin later
         int pattern = -1;    ///< laid by the machine's earliest work so far
         bool alone = false;  ///< no other machine will be sent out

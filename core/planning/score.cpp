@@ -7,7 +7,7 @@ namespace laneward::planning {
 
 namespace {
 
-enum : size_t { Unmet, Late, Treatments, Overtime, Tight, Outings, Changes, Crossed, Freshness };
+using namespace score_part;
 
 /// Demands met late or tight, and those lost with lanes that found no place.
 void scoreLanes(const DayProblem& problem, const Placement& placement, Score& score) {

@@ -1,5 +1,5 @@
-// What must hold of every plan, tried on random centres: the order of the input does not matter, a plan that is confirmed is
-// planned around and not changed, and less to do is never worse.
+// What must hold of every plan, tried on random centres: the order of the input does not matter, nor the date; a confirmed plan
+// is planned around and not changed, and less to do is never worse.
 #include "core/planning/fewest.h"
 #include "core/planning/plan.h"
 #include "tests/support/random_centre.h"
@@ -37,6 +37,65 @@ void shuffle(std::vector<T>& rows, std::mt19937& generator) {
 
 bool sameJobs(const Plan& a, const Plan& b) { return a.jobs == b.jobs && a.objective() == b.objective(); }
 
+/// Three weeks, which are planned in two stretches.
+Task longTaskOf(unsigned seed) {
+    Task task = taskOf(seed);
+    task.range.last = task.range.first.addDays(20);
+    return task;
+}
+
+/// Everything `days` later. In UTC no day is longer than another.
+Task shifted(Task task, int days) {
+    const Seconds by = hours(24) * days;
+    const auto later = [&](LocalTime& t) { t.date = t.date.addDays(days); };
+    for (Series& series : task.state.series) {
+        later(series.start);
+        std::for_each(series.extraDates.begin(), series.extraDates.end(), later);
+        std::for_each(series.excludedDates.begin(), series.excludedDates.end(), later);
+    }
+    for (Outage& outage : task.state.centre.outages) {
+        outage.begin = outage.begin + by;
+        if (outage.end) outage.end = *outage.end + by;
+    }
+    for (LaneTreatment& treatment : task.state.history)
+        treatment.end = treatment.end + by;
+    for (MachineLevels& levels : task.state.levels)
+        levels.at = levels.at + by;
+    task.now = task.now + by;
+    task.range = {task.range.first.addDays(days), task.range.last.addDays(days)};
+    return task;
+}
+
+Task inUtc(Task task) {
+    task.now = task.now + zoneOf(task.state.centre).offsetAt(task.now);
+    task.state.centre.facts.zone = "UTC";
+    for (Series& series : task.state.series)
+        series.zone = "UTC";
+    return task;
+}
+
+bool isShifted(const Job& a, const Job& b, int days) {
+    const Seconds by = hours(24) * days;
+    const auto later = [&](Span s) { return Span{s.begin + by, s.end + by}; };
+    const auto sameLane = [&](const LaneTime& x, const LaneTime& y) { return x.lane == y.lane && later(x.time) == y.time; };
+    const auto sameStep = [&](const Step& x, const Step& y) {
+        return x.kind == y.kind && x.lanes == y.lanes && later(x.time) == y.time;
+    };
+    return a.date.addDays(days) == b.date && later(a.time) == b.time && a.machine == b.machine && a.outing == b.outing &&
+           a.treatment == b.treatment && a.pattern == b.pattern && a.slack == b.slack && a.late == b.late && a.use == b.use &&
+           std::equal(a.lanes.begin(), a.lanes.end(), b.lanes.begin(), b.lanes.end(), sameLane) &&
+           std::equal(a.steps.begin(), a.steps.end(), b.steps.begin(), b.steps.end(), sameStep);
+}
+
+bool isShifted(const Plan& a, const Plan& b, int days) {
+    const auto sameDay = [&](const DayPlan& x, const DayPlan& y) {
+        return x.date.addDays(days) == y.date && x.objective == y.objective && x.bound == y.bound && x.proven == y.proven;
+    };
+    return std::equal(a.jobs.begin(), a.jobs.end(), b.jobs.begin(), b.jobs.end(),
+                      [&](const Job& x, const Job& y) { return isShifted(x, y, days); }) &&
+           std::equal(a.days.begin(), a.days.end(), b.days.begin(), b.days.end(), sameDay);
+}
+
 std::array<std::int64_t, 3> worth(const Objective& o) { return {o.unmet, o.late_s, o.treatments}; }
 
 }  // namespace
@@ -58,6 +117,40 @@ private Q_SLOTS:
             shuffle(other.state.levels, generator);
             QVERIFY2(sameJobs(task.made(), other.made()), qPrintable(QString("seed %1").arg(seed)));
         }
+    }
+
+    void shiftedInputShiftsThePlan() {
+        size_t jobs = 0;
+        for (unsigned seed = 1; seed <= 60; ++seed) {
+            const Task task = inUtc(seed % 4 == 0 ? longTaskOf(seed) : taskOf(seed));
+            const Plan made = task.made();
+            for (int days : {1, 7, 113, -400}) {
+                QVERIFY2(isShifted(made, shifted(task, days).made(), days),
+                         qPrintable(QString("seed %1, %2 days").arg(seed).arg(days)));
+            }
+            jobs += made.jobs.size();
+        }
+        QVERIFY(jobs > 200);
+    }
+
+    void confirmedLongPlanStays() {
+        size_t confirmed = 0;
+        for (unsigned seed = 1; seed <= 25; ++seed) {
+            Task task = longTaskOf(seed);
+            const Plan first = task.made();
+            for (Job job : first.jobs) {
+                job.state = JobState::Confirmed;
+                task.state.committed.push_back(job);
+            }
+            const Plan again = task.made();
+            QVERIFY2(again.jobs == task.state.committed, qPrintable(QString("seed %1").arg(seed)));
+            QVERIFY2(again.objective() == first.objective(), qPrintable(QString("seed %1").arg(seed)));
+            QVERIFY(violationsOf(task.state, again).empty());
+            for (const DayPlan& day : again.days)
+                QVERIFY(objectiveOf(task.state, again, day.date) == day.objective);
+            confirmed += first.jobs.size();
+        }
+        QVERIFY(confirmed > 500);
     }
 
     void sameInputGivesTheSamePlan() {
