@@ -87,12 +87,12 @@ void EventMover::drop(const Place& place, const DateRange& shown) {
     m_bar.ask(tr("Move %1 to %2?").arg(edits->title, when), std::move(answers));
 }
 
-void EventMover::keep(const Edits& edits, const Series& after) {
-    const Edits kept = edits;  // the session's own goes away while it reloads, and so does the bar's
-    const Series next = after;
+void EventMover::keep(Edits kept, Series next) {
+    // By value: what the session and the bar hold goes away while they reload.
     leave();
     Q_EMIT settling();
-    if (next != kept.before) m_session.apply(tr("Move %1").arg(kept.title), {RowChange<Series>{kept.before, next}});
+    if (next != kept.before)
+        m_session.apply(tr("Move %1").arg(kept.title), {RowChange<Series>{std::move(kept.before), std::move(next)}});
     Q_EMIT settled();
 }
 

@@ -43,7 +43,7 @@ private:
 
     std::optional<Edits> editsFor(const Place& place) const;
     void ask(const Edits& edits, const Series& after);
-    void keep(const Edits& edits, const Series& after);
+    void keep(Edits kept, Series next);
 
     Session& m_session;
     AskBar& m_bar;

@@ -26,6 +26,7 @@ SeasonPanel::SeasonPanel(Session& session, QWidget* parent) : QWidget(parent), m
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
     m_view = new SeasonView(this);
+    setFocusProxy(m_view);
     row->addWidget(m_view, 1);
     row->addWidget(buildSide());
     m_soon = new QTimer(this);

@@ -32,6 +32,7 @@ void LanesPage::showYear(bool year) {
     leaveMove();
     m_year->refresh();
     m_year->showDay(m_day);
+    m_year->setFocus();
     m_headline = m_year->headline();
     Q_EMIT headlineChanged();
 }
