@@ -148,6 +148,18 @@ bool ExactBounds::fits(const Remaining& rest, const Hands& hands) const {
     return true;
 }
 
+Sec ExactBounds::floor(const Remaining& rest, const Frontier& at) const {
+    Sec floor = notPlaced;
+    Sec work = 0;
+    for (auto it = m_byEarliest.rbegin(); at.alone && it != m_byEarliest.rend(); ++it) {
+        const RunTimes& f = m_figures[size_t(*it)];
+        if (rest.count[size_t(*it)] == 0) continue;
+        work += (f.lane + m_next) * rest.count[size_t(*it)];
+        floor = std::max(floor, f.earliest + work);
+    }
+    return floor;
+}
+
 /// Every pattern is laid for a first time by some machine; only a machine that has laid none yet does so without a change.
 int ExactBounds::leastChanges(const Remaining& rest, const Frontier& at, int outings) const {
     int fresh = 0;

@@ -49,6 +49,9 @@ public:
     /// `spent` and the bound of the rest; nothing when that reaches `best`, or the rest cannot be placed without trouble.
     std::optional<Score> of(const Remaining& rest, const Frontier& at, const Score& spent, const Score& best) const;
 
+    /// The head does not begin before this, because all that is left comes before it; notPlaced = that is not sure.
+    Sec floor(const Remaining& rest, const Frontier& at) const;
+
 private:
     struct Hands {
         std::array<Sec, mostExactMachines + 1> until{};

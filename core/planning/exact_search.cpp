@@ -233,7 +233,7 @@ bool ExactSearch::extend(const Move& move) {
     if (pattern >= 0) hand.pattern = pattern;
     if (m_mode.trouble == Trouble::Allowed) {
         const Chain all = chain();
-        if (!m_timing.time(all, m_mode.trouble, false)) return false;
+        if (!m_timing.time(all, m_mode.trouble, false, m_bounds.floor(m_at.rest, frontier()))) return false;
         m_at.openCost = costOf(all, false);
         return true;
     }

@@ -130,7 +130,7 @@ bool OutingTiming::latest() {
             if (k + 1 < n && !p.first)
                 b = std::min(b, m_places[k + 1].go->begin + m_places[k + 1].work + p.least + p.patience - 1);
             b = latestIn(*p.outing, *p.go, b, p.twice);
-            if (b == notPlaced) return false;
+            if (b == notPlaced || b < p.floor) return false;
             moved = moved || b < p.go->begin;
             p.go->begin = b;
             if (p.first && (b - p.lead < m_limits[p.index].begin || b - p.lead - p.charge < p.outing->window.open)) return false;
@@ -143,7 +143,7 @@ bool OutingTiming::latest() {
 bool OutingTiming::earliest() {
     const size_t n = m_places.size();
     for (Place& p : m_places)
-        p.go->begin = std::max(m_limits[p.index].begin, p.outing->window.open + p.charge) + p.lead;
+        p.go->begin = std::max(p.floor, std::max(m_limits[p.index].begin, p.outing->window.open + p.charge) + p.lead);
     for (bool moved = true; moved;) {
         moved = false;
         for (size_t k = n; k-- > 0;) {
@@ -222,9 +222,10 @@ void OutingTiming::limitBy(Trouble trouble) {
     }
 }
 
-bool OutingTiming::time(const Chain& chain, Trouble trouble, bool closed) {
+bool OutingTiming::time(const Chain& chain, Trouble trouble, bool closed, Sec floor) {
     m_guessed = false;
     lay(chain, closed);
+    m_places.back().floor = floor;
     for (Place& p : m_places)
         p.cap = run(*p.go).like.target - p.work;
     limitBy(Trouble::None);

@@ -35,7 +35,8 @@ public:
 
     /// Times the chain. `closed` = the first go of its earliest outing is known to be the first: lead-in and window count in
     /// full.
-    bool time(const Chain& chain, Trouble trouble, bool closed);
+    /// That go does not begin before `floor`.
+    bool time(const Chain& chain, Trouble trouble, bool closed, Sec floor = notPlaced);
     /// The last go added to an outing that was timed without trouble: quick where nothing else moves.
     bool timeAdded(DraftOuting& outing);
     /// The last timing was in overtime on both sides of a shift: good, but perhaps not the best.
@@ -73,6 +74,7 @@ private:
         Sec twice = 0;   ///< of that, on its own lanes
         Sec charge = 0;  ///< of an outing's first: before that
         Sec cap = 0;     ///< latest begin
+        Sec floor = notPlaced;
         bool first = false;
         bool last = false;
     };
