@@ -98,17 +98,24 @@ public:
         m_known = known();
         // A plan that divides runs is no measure for what whole runs cost in changes, crossed lanes and freshness.
         if (divides()) std::fill(m_known.begin() + Changes, m_known.end(), worst);
-        if (smoothly() || troubled()) m_best.bound = m_best.placement.score;
+        if (pauses()) std::fill(m_known.begin() + Late, m_known.end(), worst);
+        const bool proven = smoothly() || troubled();
+        if (proven && m_known[Freshness] < worst) m_best.bound = m_best.placement.score;
     }
 
 private:
-    /// Whether the plan at hand works some run in more than one go.
-    bool divides() const {
+    std::vector<int> runOfTasks() const {
         std::vector<int> runOf(m_problem.tasks.size(), -1);
         for (size_t r = 0; r < m_runs.size(); ++r) {
             for (int task : m_runs[r].tasks)
                 runOf[size_t(task)] = int(r);
         }
+        return runOf;
+    }
+
+    /// Whether the plan at hand works some run in more than one go.
+    bool divides() const {
+        const std::vector<int> runOf = runOfTasks();
         std::vector<int> parts(m_runs.size(), 0);
         for (const BlockTimes& block : m_best.placement.blocks) {
             for (size_t i = 0; i < block.tasks.size(); ++i) {
@@ -118,6 +125,20 @@ private:
             }
         }
         return std::any_of(parts.begin(), parts.end(), [](int n) { return n > 1; });
+    }
+
+    /// Whether it makes somebody wait between lanes of one run, which no plan of the search does.
+    bool pauses() const {
+        const std::vector<int> runOf = runOfTasks();
+        for (const Trip& trip : m_best.placement.trips) {
+            for (size_t k = 1; k < trip.blocks.size(); ++k) {
+                const BlockTimes& before = m_best.placement.blocks[size_t(trip.blocks[k - 1])];
+                const BlockTimes& after = m_best.placement.blocks[size_t(trip.blocks[k])];
+                if (after.steps == NoStep && runOf[size_t(before.tasks.back())] == runOf[size_t(after.tasks.front())])
+                    return true;
+            }
+        }
+        return false;
     }
 
     bool isTroubled() const { return m_known[Unmet] > 0 || m_known[Late] > 0 || m_known[Overtime] > 0 || m_known[Tight] > 0; }
@@ -133,10 +154,12 @@ private:
 
     /// Runs are divided only where that saves trouble or an outing, and then at as few places as that takes.
     bool divided(Trouble trouble, bool whole) {
-        if (!isTroubled() && m_known[Outings] == m_least[Outings]) return whole;
+        const bool divisible = std::any_of(m_runs.begin(), m_runs.end(), [](const LaneRun& r) { return r.lanes() > 1; });
+        const bool isWhole = m_known[Freshness] < worst;
+        if (isWhole && (!divisible || (!isTroubled() && m_known[Outings] == m_least[Outings]))) return whole;
         const Score undivided = m_known;
-        if (!search({trouble, anyCuts, true})) return false;
-        if (m_known == undivided) return whole;
+        if (!search({trouble, anyCuts, true}) || m_known[Late] == worst) return false;
+        if (isWhole && m_known == undivided) return whole;
         // What is known now is divided in any way: the search for fewer cuts is to beat something a little worse.
         Score least = m_known;
         std::fill(least.begin() + Changes, least.end(), Sec{0});

@@ -150,7 +150,7 @@ void ExactSearch::offerGos(const Move& like) {
                 for (bool down : {false, true}) {
                     if (down && n == 1) continue;
                     move.go = {r, first, n, down, NoStep, 0};
-                    if (!isHopeless(move)) offer(move);
+                    if (!isPaused(move) && !isHopeless(move)) offer(move);
                 }
                 if (n == count) break;
             }
@@ -206,6 +206,12 @@ void ExactSearch::offer(const Move& move) {
     m_at.cost = cost;
     m_at.openCost = openCost;
     m_at.cuts = cuts;
+}
+
+/// Parts of one run that follow each other in an outing are one go, unless something is done in between: nobody waits from lane
+/// to lane.
+bool ExactSearch::isPaused(const Move& move) const {
+    return !move.opens && move.steps == NoStep && m_open.gos.back().run == move.go.run;
 }
 
 /// Takes the lanes off what is left and times the outing with them.

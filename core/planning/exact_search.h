@@ -78,6 +78,7 @@ private:
     void openNext();
     void offerGos(const Move& like);
     bool isHopeless(const Move& move) const;
+    bool isPaused(const Move& move) const;
     void offer(const Move& move);
     bool extend(const Move& move);
     void keep();

@@ -120,7 +120,7 @@ Sec ExactSearch::longestPull(const Node& node) const {
         const LaneRun& run = m_runs[r];
         for (const Slot& slot : run.slots) {
             const Sec end = std::min(slot.end, run.like.target);
-            longest = std::max(longest, head - (end + machine.leave + machine.back - 1));
+            longest = std::max(longest, head - (end + patience(machine) - 1));
         }
     }
     // It cannot be pulled further than the head's own lanes are free.

@@ -103,7 +103,7 @@ void OutingTiming::lay(const Chain& chain, bool closed) {
             place.first = k + 1 == o.gos.size();
             if (!place.first) {
                 place.least = between(o, k);
-                place.patience = machine(o).leave + machine(o).back;
+                place.patience = patience(machine(o));
             } else {
                 place.twice = whole && run(o.gos[k]).like.twice ? twiceTime(o.machine, o.gos[k]) : 0;
                 place.lead = whole ? leadIn(o) : machine(o).leave;
@@ -242,7 +242,7 @@ bool OutingTiming::timeAdded(DraftOuting& o) {
     const Sec b = latestIn(o, o.gos[k], std::min(next, run(o.gos[k]).like.target) - work, 0);
     if (b == notPlaced) return false;
     o.gos[k].begin = b;
-    if (next - (b + work) >= machine(o).leave + machine(o).back) return time({&o}, Trouble::None, false);
+    if (next - (b + work) >= patience(machine(o))) return time({&o}, Trouble::None, false);
     return b - machine(o).leave >= std::max(o.window.work.begin, o.window.allowance.begin);
 }
 
@@ -259,7 +259,7 @@ PullRange OutingTiming::pullOf(const DraftOuting& o, std::vector<Pull>& pulls) c
         range.most = std::min(range.most, slack + go.begin - r.slots.front().begin);
         if (k == 0) break;
         const Sec wait = o.gos[k - 1].begin - (go.begin + length(o.machine, go) + between(o, k - 1));
-        slack += machine(o).leave + machine(o).back - 1 - wait;
+        slack += patience(machine(o)) - 1 - wait;
     }
     return range;
 }

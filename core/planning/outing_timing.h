@@ -14,6 +14,9 @@
 
 namespace laneward::planning {
 
+/// A machine waits less than this between two gos, else it goes home.
+inline Sec patience(const DayMachine& machine) { return std::max<Sec>(1, machine.leave + machine.back); }
+
 /// The latest outing first.
 using Chain = std::vector<DraftOuting*>;
 

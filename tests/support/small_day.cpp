@@ -141,15 +141,17 @@ private:
 
     /// A run that was begun is finished first, lane by lane in one direction, where runs stay whole.
     bool keepsRunWhole(const std::vector<Visit>& order, unsigned done, Visit& next) const {
-        if (m_dividing || order.empty()) return true;
+        if (order.empty()) return true;
         const Visit& last = order.back();
+        // Nobody waits from lane to lane of one run, divided or not.
+        next.joined = !next.leaves && !next.refills && m_runs[size_t(next.task)] == m_runs[size_t(last.task)];
+        if (m_dividing) return true;
         bool unfinished = false;
         for (size_t t = 0; t < m_runs.size(); ++t)
             unfinished = unfinished || (m_runs[t] == m_runs[size_t(last.task)] && !(done & (1U << t)));
         if (!unfinished) return isEndOfRun(next.task);
         const int step = next.task - last.task;
         const bool begun = order.size() > 1 && m_runs[size_t(order[order.size() - 2].task)] == m_runs[size_t(last.task)];
-        next.joined = true;
         return m_runs[size_t(next.task)] == m_runs[size_t(last.task)] && std::abs(step) == 1 && next.machine == last.machine &&
                !next.leaves && !next.refills && (!begun || step == last.task - order[order.size() - 2].task);
     }
