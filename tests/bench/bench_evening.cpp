@@ -1,5 +1,5 @@
-// One evening of size 12 on two machines: planned and proven under 50 ms at the median and under 500 ms at worst over 1,000 random
-// evenings. Prints how many were proven, with and without work that must be late, tight or in overtime.
+// One evening of size 12 on two machines: planned and proven under 50 ms at the median and under 500 ms at worst over 1,000
+// random evenings. Prints how many were proven, with and without work that must be late, tight or in overtime.
 #include "tests/bench/ratio.h"
 
 #include "core/planning/day_search.h"
