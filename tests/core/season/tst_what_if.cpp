@@ -140,7 +140,7 @@ class TestWhatIf : public QObject {
 private Q_SLOTS:
     void answersAreDifferencesOfWholePlans() {
         int changes = 0;
-        for (unsigned seed = 1; seed <= 40; ++seed) {
+        for (unsigned seed = 1; seed <= 20; ++seed) {
             const State state = support::randomCentre(seed);
             const Instant now = nowFor(state);
             WhatIf season(state, now, range, nodes);
