@@ -10,6 +10,8 @@ namespace {
 
 // Solutions placed on one day at most: more seldom help, and people wait for the plan.
 constexpr std::int64_t mostTried = 9'000;
+constexpr std::int64_t fewestTried = 64;
+constexpr std::int64_t mostPlaced = 2'500'000;
 
 class DaySearch {
 public:
@@ -21,6 +23,9 @@ public:
         m_best.placement = place(m_problem, {});
         m_best.bound = boundOf(m_problem, 0);
         if (blocks.empty()) return std::move(m_best);
+        // Placing takes about as long as its blocks squared.
+        const std::int64_t size = std::int64_t(blocks.size());
+        m_nodes = std::min(m_nodes, std::max(fewestTried, mostPlaced / (size * size)));
         for (int m = 0; m < int(m_problem.machines.size()); ++m)
             tryIt(onOne(blocks, m));
         if (m_problem.machines.size() > 1 && !done()) {
