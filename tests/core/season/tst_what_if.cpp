@@ -3,6 +3,7 @@
 #include "core/calendar/recurrence.h"
 #include "core/planning/plan_memo.h"
 #include "core/season/what_if.h"
+#include "tests/support/big_season.h"
 #include "tests/support/random_centre.h"
 
 #include <QTest>
@@ -181,6 +182,19 @@ private Q_SLOTS:
                 state = editor.edited(state, kind);
             }
         }
+    }
+
+    /// Ten weeks that are much alike, over the change from summer time: most are not planned but shifted.
+    void weeksThatAreAlikeArePlannedOnceAndTheSame() {
+        const State state = support::bigSeason();
+        const QDate first = support::bigSeasonBegins();
+        const DateRange tenWeeks{first, first.addDays(69)};
+        const PlanTask task{state, dayOf(state.centre, first).begin, tenWeeks, nodes};
+        PlanMemo memo;
+        PlanMemo nothing(PlanMemo::Keeps::Nothing);
+        const Plan remembered = plan(task, memo);
+        QVERIFY(remembered.jobs.size() > 200);
+        QVERIFY(remembered == plan(task, nothing));
     }
 
     void orderOfQuestionsDoesNotMatter() {
