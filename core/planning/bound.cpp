@@ -1,4 +1,5 @@
 #include "core/planning/day_search.h"
+#include "core/planning/outing_bounds.h"
 
 #include <algorithm>
 #include <limits>
@@ -7,14 +8,6 @@
 namespace laneward::planning {
 
 namespace {
-
-/// A task that some machine can do on its own, with the kindest figures of all machines.
-struct Loose {
-    const DayTask* task;
-    Sec earliestBegin;
-    Sec cap;  ///< latest end that is not tight, or the only one there is
-    Sec lane;
-};
 
 std::vector<Loose> looseTasks(const DayProblem& problem, Score& bound) {
     std::vector<Loose> loose;
@@ -35,41 +28,12 @@ std::vector<Loose> looseTasks(const DayProblem& problem, Score& bound) {
     return loose;
 }
 
-/// The longest time between two lanes of one outing: waiting, every step that can be done on the way, and the longest move.
-Sec longestPause(const DayProblem& problem) {
-    Sec longest = 0;
-    for (const DayMachine& m : problem.machines) {
-        const unsigned onTheWay = RefillBit | EmptyBit | SwapBit | DutyBit;
-        longest = std::max(longest, m.leave + m.back + stepTime(m, onTheWay) + moveTime(m, 1, limits::lanes));
-    }
-    return longest;
-}
-
-/// Work in two stretches of time with a long enough pause between them cannot be one outing.
-Sec leastOutings(const DayProblem& problem, std::vector<Loose> loose) {
-    const Sec pause = longestPause(problem);
-    std::sort(loose.begin(), loose.end(), [](const Loose& a, const Loose& b) { return a.earliestBegin < b.earliestBegin; });
-    Sec outings = loose.empty() ? 0 : 1;
-    for (size_t k = 1, reach = 0; k < loose.size(); ++k) {
-        if (loose[k - 1].cap > loose[reach].cap) reach = k - 1;
-        if (loose[k].earliestBegin - loose[reach].cap > pause) ++outings;
-    }
-    return outings;
-}
-
 Sec leastFreshness(const DayProblem& problem, std::vector<Loose> loose, size_t machines) {
     std::sort(loose.begin(), loose.end(), [](const Loose& a, const Loose& b) { return a.cap > b.cap; });
     Sec spacing = std::numeric_limits<Sec>::max();
     for (const Loose& l : loose)
         spacing = std::min(spacing, l.lane);
-    Sec next = std::numeric_limits<Sec>::max();
-    for (const DayMachine& m : problem.machines)
-        next = std::min(next, m.next);
-    // Two treatments of one lane follow each other without a move.
-    std::set<int> lanes;
-    for (const Loose& l : loose)
-        lanes.insert(l.task->lane);
-    if (lanes.size() < loose.size()) next = 0;
+    const Sec next = shortestMove(problem, loose);
     const bool even =
         std::all_of(loose.begin(), loose.end(), [&](const Loose& l) { return l.task->fresh == loose[0].task->fresh; });
     std::vector<Sec> ends;

@@ -111,7 +111,6 @@ private:
         task.demands = int(what.serves.size());
         for (size_t d : what.serves)
             addServed(task, m_demands.demands[d]);
-        m_problem.movable = m_problem.movable || (gap.time.begin < m_day.begin && task.earliestEnd < 0);
         m_problem.tasks.push_back(task);
     }
 

@@ -99,7 +99,6 @@ struct DayProblem {
     std::vector<DayRecipe> recipes;
     std::vector<DayMachine> machines;
     std::vector<DayShift> shifts;
-    bool movable = false;  ///< some of it could also be done on the day before
 
     /// Two problems with the same key have the same solution.
     std::string key() const;

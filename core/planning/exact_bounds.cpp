@@ -1,5 +1,7 @@
 #include "core/planning/exact_bounds.h"
 
+#include "core/planning/outing_bounds.h"
+
 #include <algorithm>
 #include <limits>
 #include <numeric>
@@ -10,15 +12,6 @@ namespace laneward::planning {
 namespace {
 
 using namespace score_part;
-
-Sec longestPause(const DayProblem& problem) {
-    Sec longest = 0;
-    for (const DayMachine& m : problem.machines) {
-        const Sec steps = stepTime(m, RefillBit | EmptyBit | SwapBit | DutyBit);
-        longest = std::max(longest, m.leave + m.back + steps + moveTime(m, 1, limits::lanes));
-    }
-    return longest;
-}
 
 void addRoute(Score& score, RouteCost route) {
     score[Outings] += route / perOuting;

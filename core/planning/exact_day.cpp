@@ -158,7 +158,9 @@ private:
         const bool isWhole = m_known[Freshness] < worst;
         if (isWhole && (!divisible || (!isTroubled() && m_known[Outings] == m_least[Outings]))) return whole;
         const Score undivided = m_known;
-        if (!search({trouble, anyCuts, true}) || m_known[Late] == worst) return false;
+        // With the fewest outings that there can be, nothing better is to be looked for.
+        const bool fewest = !isTroubled() && m_known[Outings] == m_least[Outings];
+        if ((!fewest && !search({trouble, anyCuts, true})) || m_known[Late] == worst) return false;
         if (isWhole && m_known == undivided) return whole;
         // What is known now is divided in any way: the search for fewer cuts is to beat something a little worse.
         Score least = m_known;

@@ -17,6 +17,8 @@
 namespace laneward {
 
 inline constexpr std::int64_t defaultNodeLimit = 200'000;
+/// The limit is for so many days at the most: in a longer range most weeks are like others, and a day is solved once.
+inline constexpr int nodesFor = 14;
 
 /// Compared in this order, smaller is better; keys as in the JSON.
 struct Objective {

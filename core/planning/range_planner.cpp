@@ -60,6 +60,7 @@ Solved RangePlanner::solve(int days, const DayStart& start) {
         m_starts.push_back(startAfter(m_result.days.back(), m_starts.back()));
     }
     if (days < m_ground.range.days()) lookAhead(days);
+    shareEvenings(days);
     m_result.stopped =
         std::any_of(m_result.days.begin(), m_result.days.end(), [](const SolvedDay& d) { return d.solution.stopped; });
     m_result.after = startAfter(m_result.days.back(), m_starts[size_t(days) - 1]);

@@ -23,6 +23,9 @@ struct Solved {
     std::set<int> doubtful;  ///< lanes whose number of treatments is not proven least
     DayStart after;
     bool stopped = false;
+    /// By day, and of the one behind: nothing better exists for work that might as well be done the evening before.
+    std::vector<bool> settled;
+    std::string next;  ///< key of the day behind, as it was seen; empty = not seen or not settled
 };
 
 /// What is left until each machine's next duty after `day`.
@@ -68,6 +71,16 @@ private:
     std::vector<std::vector<Spot>> groupsOf(const SolvedDay& solved) const;
     void repair(int day);
     void lookAhead(int day);
+
+    // Work that could as well be done the evening before.
+    bool isMovable(const OpenTreatment& treatment, int day) const;
+    std::vector<std::vector<Spot>> movableRuns(int day, const SolvedDay& solved) const;
+    std::vector<unsigned> choicesOf(int day, const SolvedDay& solved) const;
+    DaySolution sharedDay(int day, unsigned moved, unsigned taken) const;
+    std::vector<std::vector<Spot>> runsFromBefore(const SolvedDay& solved) const;
+    bool findChoices(int day, const SolvedDay& solved, std::vector<unsigned>& choices);
+    void setDay(const std::vector<Spot>& run, int day);
+    void shareEvenings(int days);
     bool moveToDayBefore(int day, const std::vector<Spot>& group);
     bool useOtherGaps(int day, const std::vector<Spot>& group);
     Count countFrom(int day) const;
@@ -80,8 +93,9 @@ private:
     std::vector<LaneCondition> m_before;
     std::vector<Lane> m_lanes;
     std::set<Spot> m_forbidden;
-    std::map<Spot, Instant> m_ends;  ///< of placed treatments
-    std::vector<DayStart> m_starts;  ///< of each day, one more than are solved
+    std::map<Spot, Instant> m_ends;                         ///< of placed treatments
+    std::vector<DayStart> m_starts;                         ///< of each day, one more than are solved
+    std::vector<std::vector<std::vector<Spot>>> m_movable;  ///< by day: runs that might be worked the evening before
     Solved m_result;
 };
 

@@ -110,6 +110,7 @@ private:
         result.begins = ground.days.front();
         result.stopped = solved.stopped;
         result.after.dutyLeft = solved.after.dutyLeft;
+        result.after.next = solved.next;
         result.jobs = jobsOf(ground, solved);
         addDays(ground, solved, result);
         m_gaveUp = std::any_of(solved.days.begin(), solved.days.end(), [](const SolvedDay& day) { return day.gaveUp; });
@@ -147,25 +148,28 @@ private:
             dayPlan.date = range.first.addDays(day);
             dayPlan.objective = objectives[size_t(day)];
             const SolvedDay& one = solved.days[size_t(day)];
-            addProof(one, isAlone(ground, one, day), isSure(solved, one), dayPlan);
+            addProof(one, isAlone(ground, solved, day), isSure(solved, one), dayPlan);
             dayPlan.size = sizeOfDay(ground, m_demands, day);
             dayPlan.outings = outingsOn(m_state, result.jobs, dayPlan.date);
             result.days.push_back(std::move(dayPlan));
         }
     }
 
-    /// Work that might as well be done the evening before belongs to no day alone, and a treatment that was given up may have
-    /// been placed by a better search: then only the plainest bound holds.
-    bool isAlone(const Ground& ground, const SolvedDay& solved, int day) const {
-        if (solved.problem.movable || solved.gaveUp) return false;
-        if (day > 0 || m_task.now >= ground.days.front()) return true;
-        // The evening before may belong to another stretch.
-        for (size_t i = 0; i < solved.treatments.size(); ++i) {
-            const PlannedTreatment& what = solved.treatments[i].what;
-            const Gap& gap = m_demands.gaps[size_t(what.lane - 1)][what.gap];
-            if (gap.time.begin <= ground.days.front() && solved.problem.tasks[i].earliestEnd < 0) return false;
-        }
-        return true;
+    /// Whether the day's plan is the best together with its neighbours, too. A treatment that was given up may have been placed
+    /// by a better search, and what is in trouble may do better on the next day: then only the plainest bound holds.
+    bool isAlone(const Ground& ground, const Solved& solved, int day) const {
+        const SolvedDay& one = solved.days[size_t(day)];
+        if (one.gaveUp || !solved.settled[size_t(day) + 1]) return false;
+        const Score& score = one.solution.placement.score;
+        const bool smooth = std::all_of(score.begin(), score.begin() + score_part::Outings,
+                                        [&](const Sec& part) { return part == 0 || &part == &score[score_part::Treatments]; });
+        const Instant end = ground.days[size_t(day) + 1];
+        const bool closed = std::none_of(one.treatments.begin(), one.treatments.end(), [&](const OpenTreatment& t) {
+            return m_demands.gaps[size_t(t.what.lane - 1)][t.what.gap].time.end > end;
+        });
+        // Whoever planned the evening before saw this day.
+        const bool seen = day == 0 && !m_task.before.next.empty() && m_task.before.next == one.problem.key();
+        return (smooth || closed) && (solved.settled[size_t(day)] || seen);
     }
 
     static bool isSure(const Solved& solved, const SolvedDay& day) {

@@ -23,6 +23,7 @@ std::vector<Stretch> stretchesOf(const DateRange& range);
 struct Carried {
     std::vector<LaneTreatment> lanes;    ///< the last treatment of each lane that has one, by lane
     std::vector<std::int64_t> dutyLeft;  ///< by machine, in order of ids
+    std::string next;                    ///< the next day's problem, where nothing of it is better done the evening before
     friend bool operator==(const Carried&, const Carried&) = default;
 };
 

@@ -93,7 +93,7 @@ std::string keyOf(const StretchTask& task) {
         key << t.lane << t.treatment << t.pattern << t.end;
     for (std::int64_t left : task.before.dutyLeft)
         key << left;
-    return key.take();
+    return key.take() + task.before.next;
 }
 
 }  // namespace laneward::planning

@@ -56,7 +56,7 @@ int planning::lookBack(const std::vector<Series>& series) {
 }
 
 std::int64_t planning::nodesPerDay(std::int64_t nodeLimit, const DateRange& range) {
-    return std::max(fewestNodes, nodeLimit / std::max(1, range.days()));
+    return std::max(fewestNodes, nodeLimit / std::clamp(range.days(), 1, nodesFor));
 }
 
 OccupancyParts::OccupancyParts(const Occupancy& all) : m_all(all) {

@@ -114,7 +114,8 @@ const Plan& WhatIf::before() const { return m_memo->before; }
 
 WhatIfAnswer WhatIf::ask(const State& changed, Effort effort, const Cancelled& cancelled) {
     const Memo& memo = *m_memo;
-    const std::int64_t nodes = effort == Effort::First ? std::min(firstNodes, memo.nodeLimit) : memo.nodeLimit;
+    const std::int64_t first = firstNodes * nodesFor / std::max(nodesFor, memo.range.days());
+    const std::int64_t nodes = effort == Effort::First ? std::min(first, memo.nodeLimit) : memo.nodeLimit;
     const PlanTask task{changed, memo.now, memo.range, nodes, cancelled};
     StretchPlanner planner(task, memo.asked.data(), {&memo.standing.data(), nodesPerDay(memo.nodeLimit, memo.range)});
     const std::vector<Stretch>& stretches = memo.planned.stretches;

@@ -14,7 +14,7 @@ namespace {
 
 const DateRange year{support::bigSeasonBegins(), support::bigSeasonBegins().addDays(364)};
 // Eight nodes a day: exact treatment counts and a valid placement.
-constexpr std::int64_t fewNodes = 8 * 365;
+constexpr std::int64_t fewNodes = 8 * nodesFor;
 
 Instant nowFor(const State& state) { return dayOf(state.centre, year.first).begin; }
 
@@ -113,7 +113,7 @@ void measure(const Size& size) {
     const State state = seasonOf(size);
     const DateRange range{year.first, year.first.addDays(size.days - 1)};
     const double begin = processorMs();
-    const Plan p = plan(state, nowFor(state), range, 8 * size.days);
+    const Plan p = plan(state, nowFor(state), range, fewNodes);
     std::printf("bench %5d lanes %5d series %5d days: %8.1f ms, %lld treatments\n", size.lanes, size.series, size.days,
                 processorMs() - begin, static_cast<long long>(p.objective().treatments));
 }
