@@ -49,9 +49,10 @@ private:
         if (m_nodes-- <= 0) return false;
         Placement placement = place(m_problem, solution);
         if (placement.score >= m_best.placement.score) return false;
+        const bool sameBound = placement.score[5] == m_best.placement.score[5];
         m_best.solution = std::move(solution);
         m_best.placement = std::move(placement);
-        m_best.bound = boundOf(m_problem, m_best.placement.score[5]);
+        if (!sameBound) m_best.bound = boundOf(m_problem, m_best.placement.score[5]);
         return true;
     }
 

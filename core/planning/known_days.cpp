@@ -9,6 +9,7 @@ namespace {
 // More than a long season has; a day takes a few dozen kilobytes.
 constexpr size_t mostDays = 2'000;
 constexpr std::int64_t roughNodes = 8;
+constexpr std::int64_t quickNodes = 160;
 
 /// One key for the day and the nodes spent on it.
 std::string named(const std::string& key, std::int64_t nodes) { return std::to_string(nodes) + ':' + key; }
@@ -27,6 +28,8 @@ void KnownDays::keep(const std::string& key, std::int64_t nodes, const DaySoluti
 }
 
 DaySolution DaySolver::solveRoughly(const DayProblem& problem) const { return solve(problem, std::min(m_nodes, roughNodes)); }
+
+DaySolution DaySolver::solveQuickly(const DayProblem& problem) const { return solve(problem, std::min(m_nodes, quickNodes)); }
 
 DaySolution DaySolver::solve(const DayProblem& problem, std::int64_t nodes) const {
     if (problem.tasks.empty()) return solveDay(problem, 0, m_cancelled);

@@ -38,6 +38,8 @@ public:
     DaySolution solve(const DayProblem& problem) const { return solve(problem, m_nodes); }
     /// A rough answer: whether there is trouble at all.
     DaySolution solveRoughly(const DayProblem& problem) const;
+    /// A fair answer, where many are asked for on the way to one.
+    DaySolution solveQuickly(const DayProblem& problem) const;
     bool isCancelled() const { return m_cancelled && m_cancelled(); }
 
 private:

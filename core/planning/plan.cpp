@@ -15,6 +15,8 @@ namespace {
 
 // Remedies are looked for by planning changed days: this many for a whole plan, so that a hopeless season stays quick.
 constexpr int remediesTried = 24;
+constexpr int fewestTried = 4;
+constexpr std::int64_t remedyWork = 150'000;
 constexpr std::int64_t remedyNodes = 120;
 
 Plan withoutRemedies(const PlanTask& task, PlannedRange planned) {
@@ -35,12 +37,20 @@ Plan withoutRemedies(const PlanTask& task, PlannedRange planned) {
     return plan;
 }
 
+/// On a day of very many treatments each try takes longer, about as their square, and nobody reads that many.
+int triesFor(const Plan& plan) {
+    std::int64_t most = 1;
+    for (const DayPlan& day : plan.days)
+        most = std::max(most, day.objective.treatments + day.objective.unmet);
+    return int(std::clamp<std::int64_t>(remedyWork / (most * most), fewestTried, remediesTried));
+}
+
 }  // namespace
 
 Plan planning::wholePlan(const PlanTask& task, PlannedRange planned, PlanMemo& memo) {
     Plan result = withoutRemedies(task, std::move(planned));
     if (!result.unmet.empty() && !(task.cancelled && task.cancelled())) {
-        addRemedies(task.state, result, remediesTried, [&](const State& changed, Instant at, const DateRange& days) {
+        addRemedies(task.state, result, triesFor(result), [&](const State& changed, Instant at, const DateRange& days) {
             const PlanTask small{changed, at, days, std::min(task.nodeLimit, remedyNodes), task.cancelled};
             return withoutRemedies(small, plannedRange(small, memo.data()));
         });

@@ -8,6 +8,8 @@ namespace {
 
 // Rounds in which a lane that found no place is planned again around it, before the rest of its day is given up.
 constexpr int roundsPerDay = 8;
+// A day that loses no more is solved with all effort at once.
+constexpr size_t smallLoss = 2;
 
 }  // namespace
 
@@ -84,11 +86,11 @@ DayProblem RangePlanner::problemOf(int day, const std::vector<OpenTreatment>& tr
     return dayProblem(m_ground, m_demands, pointers, day, m_starts[size_t(day)]);
 }
 
-SolvedDay RangePlanner::solveOne(int day) {
+SolvedDay RangePlanner::solveOne(int day, bool quickly) {
     SolvedDay solved;
     solved.treatments = treatmentsOn(day);
     solved.problem = problemOf(day, solved.treatments);
-    solved.solution = m_solver.solve(solved.problem);
+    solved.solution = quickly ? m_solver.solveQuickly(solved.problem) : m_solver.solve(solved.problem);
     return solved;
 }
 
@@ -112,17 +114,20 @@ std::vector<RangePlanner::Spot> RangePlanner::lostOn(const SolvedDay& solved) co
     return lost;
 }
 
-/// A treatment without a place changes what its lane needs later: the lane is planned again without that gap.
+/// A treatment without a place changes what its lane needs later: the lane is planned again without that gap. On the way to what
+/// fits the day is solved quickly.
 void RangePlanner::settle(int day) {
     SolvedDay& solved = m_result.days[size_t(day)];
     remember(solved);
     std::vector<Spot> lost = lostOn(solved);
-    for (int round = 0; !lost.empty(); ++round) {
+    bool quick = false;
+    for (int round = 0; !lost.empty() || quick; ++round) {
+        quick = !lost.empty() && lost.size() + size_t(round) > smallLoss;
         for (const Spot& spot : lost)
             giveUp(day, spot, round >= roundsPerDay);
         for (const OpenTreatment& t : solved.treatments)
             m_ends.erase({t.what.lane, t.what.gap});
-        solved = solveOne(day);
+        solved = solveOne(day, quick);
         solved.gaveUp = true;
         remember(solved);
         lost = lostOn(solved);

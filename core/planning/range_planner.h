@@ -60,7 +60,7 @@ private:
 
     // One day after the other.
     DayProblem problemOf(int day, const std::vector<OpenTreatment>& treatments) const;
-    SolvedDay solveOne(int day);
+    SolvedDay solveOne(int day, bool quickly = false);
     std::vector<OpenTreatment> treatmentsOn(int day) const;
     void remember(const SolvedDay& solved);
     std::vector<Spot> lostOn(const SolvedDay& solved) const;
