@@ -140,13 +140,24 @@ bool RangePlanner::findChoices(int day, const SolvedDay& solved, std::vector<uns
     return false;
 }
 
+/// The day behind those that are asked for; solved only where some of it might be worked the evening before.
+SolvedDay RangePlanner::dayBehind(int day) {
+    SolvedDay behind;
+    behind.treatments = treatmentsOn(day);
+    behind.problem = problemOf(day, behind.treatments);
+    const bool movable = std::any_of(behind.treatments.begin(), behind.treatments.end(),
+                                     [&](const OpenTreatment& t) { return isMovable(t, day); });
+    if (movable) behind.solution = m_solver.solve(behind.problem);
+    return behind;
+}
+
 /// Moves runs to the evening before where that saves trouble or outings. The day behind those that are asked for is looked at as
 /// well; what is behind that stays.
 void RangePlanner::shareEvenings(int days) {
     const int seen = std::min(days + 1, m_ground.range.days());
     m_result.settled.assign(size_t(days) + 1, false);
     if (m_solver.isCancelled()) return;
-    if (seen > days) m_result.days.push_back(solveOne(days));
+    if (seen > days) m_result.days.push_back(dayBehind(days));
     m_movable.assign(size_t(seen), {});
     std::vector<std::vector<unsigned>> choices(size_t(seen), {0});
     std::vector<bool> looked;

@@ -78,6 +78,7 @@ private:
     std::vector<unsigned> choicesOf(int day, const SolvedDay& solved) const;
     DaySolution sharedDay(int day, unsigned moved, unsigned taken) const;
     std::vector<std::vector<Spot>> runsFromBefore(const SolvedDay& solved) const;
+    SolvedDay dayBehind(int day);
     bool findChoices(int day, const SolvedDay& solved, std::vector<unsigned>& choices);
     void setDay(const std::vector<Spot>& run, int day);
     void shareEvenings(int days);
