@@ -60,9 +60,10 @@ int run(QCoreApplication& app) {
     return runCommand(app.arguments(), start).value_or(2);
 }
 
-/// A command needs no display. Only a sheet as PDF needs fonts, which come without one, too.
+/// A command needs no display. Only a sheet as PDF and a film as picture need fonts, which come without one, too.
 int runWithoutWindow(const QStringList& arguments, int argc, char** argv) {
-    const bool fonts = std::any_of(arguments.begin(), arguments.end(), [](const QString& a) { return a.startsWith("--pdf"); });
+    const bool fonts = std::any_of(arguments.begin(), arguments.end(),
+                                   [](const QString& a) { return a.startsWith("--pdf") || a.startsWith("--png"); });
     if (!fonts) {
         QCoreApplication app(argc, argv);
         return run(app);

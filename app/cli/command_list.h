@@ -24,6 +24,7 @@ Status check(const Call& call);
 Status demo(const Call& call);
 Status events(const Call& call);
 Status exportFile(const Call& call);
+Status film(const Call& call);
 Status importFile(const Call& call);
 Status plan(const Call& call);
 Status record(const Call& call);

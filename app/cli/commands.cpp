@@ -33,6 +33,10 @@ constexpr Option known[] = {{"centre", "FILE-OR-URL"},
                             {"dry-run", nullptr},
                             {"kind", "KIND"},
                             {"mapping", "FILE.json"},
+                            {"csv", "FILE"},
+                            {"png", "FILE"},
+                            {"machine", "NAME"},
+                            {"lane", "N"},
                             {"help", nullptr},
                             {"version", nullptr}};
 

@@ -4,8 +4,8 @@
 //     if (const std::optional<int> status = runCommand(app.arguments(), start)) return *status;
 //     openWindow(start);   // no command was given
 //
-// `sheet --pdf` needs a QGuiApplication (for fonts); everything else works with a QCoreApplication. Exit status: 0 done, 1 bad
-// news to act on, 2 wrong usage, 3 cannot read or write, 4 refused. Errors go to standard error, one line each.
+// `sheet --pdf` and `film --png` need a QGuiApplication (for fonts); everything else works with a QCoreApplication. Exit status:
+// 0 done, 1 bad news to act on, 2 wrong usage, 3 cannot read or write, 4 refused. Errors go to standard error, one line each.
 #pragma once
 
 #include "core/base/zone.h"

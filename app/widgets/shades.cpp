@@ -21,6 +21,15 @@ QColor turned(const QColor& colour, int degrees) {
 
 }  // namespace
 
+Shades paperShades() {
+    QPalette palette;
+    palette.setColor(QPalette::Base, Qt::white);
+    palette.setColor(QPalette::Window, Qt::white);
+    palette.setColor(QPalette::Text, Qt::black);
+    palette.setColor(QPalette::WindowText, Qt::black);
+    return shadesOf(palette);
+}
+
 double contrast(const QColor& a, const QColor& b) {
     const double la = luminance(a);
     const double lb = luminance(b);

@@ -35,6 +35,8 @@ struct Shades {
 };
 
 Shades shadesOf(const QPalette& palette);
+/// Black on white, whatever the screen's theme.
+Shades paperShades();
 
 /// Contrast ratio 1 … 21.
 double contrast(const QColor& a, const QColor& b);

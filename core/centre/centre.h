@@ -65,6 +65,15 @@ struct Settings {
     friend bool operator==(const Settings&, const Settings&) = default;
 };
 
+/// What the centre itself asks of a tape reading; none = it asks nothing. Film in thousandths of a unit.
+struct ReadingLimits {
+    std::optional<std::int64_t> lowestMilliUnits;        ///< least film anywhere in the oiled part
+    std::optional<std::int64_t> largestErrorMilliUnits;  ///< mean error against the computed film, either way
+    std::optional<int> leastTrackPermille;               ///< track ratio, middle over outer boards, times 1,000
+    std::optional<int> mostTrackPermille;
+    friend bool operator==(const ReadingLimits&, const ReadingLimits&) = default;
+};
+
 struct CentreFacts {
     CentreId id;
     QString name;
@@ -72,6 +81,7 @@ struct CentreFacts {
     int lanes = 0;            ///< numbered 1..lanes
     Settings settings;
     std::int64_t version = 0;
+    ReadingLimits readingLimits;
     friend bool operator==(const CentreFacts&, const CentreFacts&) = default;
 };
 

@@ -43,6 +43,16 @@ bool isUsable(const MachineCapacity& c) {
            c.sparePacks >= 0 && c.sparePacks <= 100 && c.lanesUntilDuty.value_or(0) >= 0;
 }
 
+bool isUsable(const ReadingLimits& limits) {
+    constexpr std::int64_t most = 1'000'000;  // 1,000 units, a thousandfold ratio
+    for (const std::int64_t n :
+         {limits.lowestMilliUnits.value_or(0), limits.largestErrorMilliUnits.value_or(0),
+          std::int64_t{limits.leastTrackPermille.value_or(0)}, std::int64_t{limits.mostTrackPermille.value_or(0)}}) {
+        if (n < 0 || n > most) return false;
+    }
+    return !limits.mostTrackPermille || limits.leastTrackPermille.value_or(0) <= *limits.mostTrackPermille;
+}
+
 void checkShift(const Shift& shift, std::vector<Finding>& faults) {
     if (!shift.begin.isValid() || !shift.end.isValid()) add(faults, "shift.no-time", shift.name);
     if (shift.people < 0 || shift.people > 100) add(faults, "shift.people", shift.name, {std::int64_t{shift.people}});
@@ -71,6 +81,7 @@ void checkFacts(const CentreFacts& facts, std::vector<Finding>& faults) {
         if (t < Seconds{0} || t > hours(12)) add(faults, "centre.setting-time", facts.name, {t});
     }
     if (!s.dayBegins.isValid()) add(faults, "centre.day-begins", facts.name);
+    if (!isUsable(facts.readingLimits)) add(faults, "centre.reading-limits", facts.name);
 }
 
 }  // namespace
@@ -85,6 +96,8 @@ std::vector<Finding> faultsOf(const Centre& centre) {
         if (!isPositive(machine.times)) add(faults, "machine.times", machine.name);
         if (!isUsable(machine.capacity)) add(faults, "machine.capacity", machine.name);
         if (machine.attachSpareAt > machine.fullAt) add(faults, "machine.volts", machine.name);
+        if (machine.carryLength < Micrometres{0} || machine.carryLength > longestCarry)
+            add(faults, "machine.carry", machine.name);
     }
     for (const Shift& shift : centre.shifts)
         checkShift(shift, faults);

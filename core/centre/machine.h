@@ -16,6 +16,7 @@
 
 namespace laneward {
 
+inline constexpr Micrometres longestCarry = feet(60);
 inline constexpr int conditionerSlots = 2;  ///< conditioners that one machine can carry at once
 
 /// Work that the machine will not or must not do.
@@ -67,6 +68,7 @@ struct Machine {
     Millivolts attachSpareAt{24'200};                    ///< below this, attach the spare pack
     std::array<QString, conditionerSlots> conditioners;  ///< names of the products in its tanks
     QString cleaner;
+    Micrometres carryLength;   ///< how far the brush carries conditioner on (first-order lag); 0 = no carry
     std::int64_t version = 0;  ///< row version; 0 = not stored yet
     friend bool operator==(const Machine&, const Machine&) = default;
 };

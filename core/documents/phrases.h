@@ -23,6 +23,8 @@ std::span<const Phrase> calendarPhrases();
 std::span<const Phrase> icalendarPhrases();
 std::span<const Phrase> storagePhrases();
 std::span<const Phrase> filePhrases();
+std::span<const Phrase> readingPhrases();
+std::span<const Phrase> driftPhrases();
 std::span<const Phrase> sheetPhrases();
 std::span<const Phrase> cautionPhrases();
 

@@ -41,9 +41,18 @@ struct Pattern {
     Micrometres end = feet(40);   ///< forward end of the pattern
     bool cleanWholeLane = true;
     QString note;
-    bool retired = false;  ///< kept for the records, no longer offered
-    std::int64_t version = 0;
+    bool retired = false;      ///< kept for the records, no longer offered
+    std::int64_t edition = 0;  ///< which of its versions this is, from 1; given when it is stored, 0 = not stored yet
+    std::int64_t version = 0;  ///< of the row
     friend bool operator==(const Pattern&, const Pattern&) = default;
+};
+
+/// A pattern as it once was; `pattern.edition` is the number of this version. Versions are kept for ever.
+struct PatternVersion {
+    Pattern pattern;
+    Instant since;    ///< when it was stored
+    PersonId person;  ///< by whom; empty = not known
+    friend bool operator==(const PatternVersion&, const PatternVersion&) = default;
 };
 
 struct Volumes {
@@ -59,5 +68,7 @@ Volumes volumes(const Pattern& pattern);
 /// Boards outside 1..39, ends outside the lane or reversed, doses or laps out of range, no name. Empty when sound.
 std::vector<Finding> faultsOf(const Pattern& pattern);
 const Pattern* findPattern(const std::vector<Pattern>& patterns, const PatternId& id);
+/// Whether both say the same: name, strokes, end, clean and note. Being retired is no other version.
+bool sameRecipe(const Pattern& a, const Pattern& b);
 
 }  // namespace laneward

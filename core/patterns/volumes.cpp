@@ -24,4 +24,9 @@ const Pattern* findPattern(const std::vector<Pattern>& patterns, const PatternId
     return found == patterns.end() ? nullptr : &*found;
 }
 
+bool sameRecipe(const Pattern& a, const Pattern& b) {
+    return a.name == b.name && a.strokes == b.strokes && a.end == b.end && a.cleanWholeLane == b.cleanWholeLane &&
+           a.note == b.note;
+}
+
 }  // namespace laneward
