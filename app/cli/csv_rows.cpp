@@ -40,6 +40,8 @@ Result<CsvMapping> csvMapping(const QByteArray& json, const QString& name) {
             mapping.date = it->toString();
         else if (it.key() == "time")
             mapping.time = it->toString();
+        else if (it.key() == "decimal" && (*it == "point" || *it == "comma"))
+            mapping.decimalComma = *it == "comma";
         else
             good = false;
         if (!good) return unreadable(name, it.key());

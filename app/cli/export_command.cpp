@@ -1,5 +1,5 @@
 #include "app/cli/command_list.h"
-#include "app/cli/csv_rows.h"
+#include "app/cli/csv_readings.h"
 #include "core/calendar/icalendar.h"
 #include "core/documents/writers.h"
 #include "core/storage/centre_file.h"
@@ -34,7 +34,15 @@ Status exportCsv(const Call& call, const Loaded& loaded, const QString& name) {
     const QString kind = call.options.value("kind");
     if (kind == "series") return done(writeFile(name, seriesToCsv(loaded.season.series)));
     if (kind == "strokes") return done(writeFile(name, patternsToCsv(loaded.season.patterns)));
-    return wrongUsage("cli.bad-kind", kind, {QString("series, strokes")});
+    if (kind == "readings") {
+        const Result<std::vector<TapeReading>> readings = loaded.store->tapes(allRecords);
+        return readings ? done(writeFile(name, tapesToCsv(*readings))) : Status(readings.error());
+    }
+    if (kind == "inspections") {
+        const Result<std::vector<Inspection>> inspections = loaded.store->inspections(allRecords);
+        return inspections ? done(writeFile(name, inspectionsToCsv(*inspections))) : Status(inspections.error());
+    }
+    return wrongUsage("cli.bad-kind", kind, {csvKinds().join(", ")});
 }
 
 Status exportJobs(const Call& call) {

@@ -1,5 +1,5 @@
 #include "app/cli/command_list.h"
-#include "app/cli/csv_rows.h"
+#include "app/cli/csv_readings.h"
 #include "app/cli/ics_mapping.h"
 #include "core/storage/centre_file.h"
 
@@ -16,6 +16,11 @@ namespace {
 
 QString say(const char* source) { return QCoreApplication::translate("cli", source); }
 
+/// What a row keeps of the stored one besides its version.
+void continueRow(Pattern& pattern, const Pattern& old) { pattern.edition = old.edition; }
+template <class Row>
+void continueRow(Row&, const Row&) {}
+
 /// A row that is new, or changed, or already there as it is (then nothing).
 template <class Row>
 void addChange(std::vector<Change>& changes, const std::vector<Row>& stored, Row row) {
@@ -25,6 +30,7 @@ void addChange(std::vector<Change>& changes, const std::vector<Row>& stored, Row
         return;
     }
     row.version = old->version;
+    continueRow(row, *old);
     if (!(row == *old)) changes.push_back(RowChange<Row>{*old, std::move(row)});
 }
 
@@ -117,16 +123,51 @@ Result<CsvRows> rowsOf(const Call& call, const QString& name, const QStringList&
     return csvRows(*bytes, name, mapping, needed);
 }
 
+/// How many of the records are not stored yet, by their ids.
+template <class T>
+std::int64_t newOnes(const std::vector<T>& records, const std::vector<T>& stored) {
+    QSet<OperationId> known;
+    for (const T& record : stored)
+        known.insert(record.id);
+    return std::count_if(records.begin(), records.end(), [&](const T& record) { return !known.contains(record.id); });
+}
+
+/// Appends all records of a file, or none; those that are there already stay as they are.
+template <class T>
+Status finishRecords(const Call& call, Loaded& loaded, const ReadRows<T>& read, const Result<std::vector<T>>& stored) {
+    if (!read.faults.empty()) return Error{ErrorKind::Invalid, read.faults.front()};
+    if (!stored) return stored.error();
+    const bool only = call.options.isSet("dry-run");
+    const Outcome done = only ? Outcome(Nothing{}) : loaded.store->append({read.records.begin(), read.records.end()});
+    if (!done) return done.error();
+    const char* form =
+        only ? QT_TRANSLATE_NOOP("cli", "%1: %2 new; nothing was written\n") : QT_TRANSLATE_NOOP("cli", "%1: %2 new\n");
+    print(call, say(form).arg(call.arguments.front()).arg(newOnes(read.records, *stored)));
+    return 0;
+}
+
+Status importRecords(const Call& call, Loaded& loaded, const CsvRows& rows, const QString& kind) {
+    const KnownNames known{loaded.season.centre, loaded.season.patterns};
+    Store& store = *loaded.store;
+    if (kind == "readings") return finishRecords(call, loaded, tapesFromCsv(rows, known), store.tapes(allRecords));
+    return finishRecords(call, loaded, inspectionsFromCsv(rows, known), store.inspections(allRecords));
+}
+
+QStringList neededColumns(const QString& kind) {
+    if (kind == "series") return {"title", "date", "start"};
+    if (kind == "readings") return tapeColumns();
+    if (kind == "inspections") return inspectionColumns();
+    return {"pattern", "end_ft", "direction", "first_board", "last_board", "laps", "dose_ul", "from_ft", "to_ft"};
+}
+
 Status importCsv(const Call& call, const QString& name) {
     const QString kind = call.options.value("kind");
-    if (kind != "series" && kind != "strokes") return wrongUsage("cli.bad-kind", kind, {QString("series, strokes")});
-    const QStringList needed = kind == "series" ? QStringList{"title", "date", "start"}
-                                                : QStringList{"pattern", "end_ft",  "direction", "first_board", "last_board",
-                                                              "laps",    "dose_ul", "from_ft",   "to_ft"};
-    const Result<CsvRows> rows = rowsOf(call, name, needed);
+    if (!csvKinds().contains(kind)) return wrongUsage("cli.bad-kind", kind, {csvKinds().join(", ")});
+    const Result<CsvRows> rows = rowsOf(call, name, neededColumns(kind));
     if (!rows) return rows.error();
     Result<Loaded> loaded = load(call, Access::ReadWrite);
     if (!loaded) return loaded.error();
+    if (kind == "readings" || kind == "inspections") return importRecords(call, *loaded, *rows, kind);
     if (kind == "series") {
         const Result<std::vector<Series>> series = seriesFromCsv(*rows, loaded->season.centre.facts.zone);
         return series ? finishSeries(call, *loaded, name, *series) : Status(series.error());

@@ -90,7 +90,11 @@ void Session::fillIn(Record& record) const {
             if (r.person.isEmpty()) r.person = m_person;
         },
         record);
-    if (auto* run = std::get_if<RunLog>(&record); run && run->recordedAt.seconds == 0) run->recordedAt = now();
+    auto* run = std::get_if<RunLog>(&record);
+    if (!run) return;
+    if (run->recordedAt.seconds == 0) run->recordedAt = now();
+    const Pattern* pattern = run->pattern ? findPattern(m_season.patterns, *run->pattern) : nullptr;
+    if (pattern && run->patternVersion == 0) run->patternVersion = pattern->edition;
 }
 
 namespace {
@@ -106,11 +110,27 @@ RunLog counterOf(const RunLog& run, const SeasonState& season) {
     return counter;
 }
 
+void empty(Incident& incident) { incident.text.clear(); }
+void empty(HandOver& note) { note.text.clear(); }
+void empty(TapeReading& reading) { reading.milliUnits = {}; }
+void empty(Inspection& inspection) { inspection.values.clear(); }
+
 template <class T>
 T withdrawalOf(const T& record) {
     T counter = record;
     counter.corrects = record.id;
-    counter.text.clear();
+    empty(counter);
+    return counter;
+}
+
+/// A correction is taken back by stating again what it had corrected, wherever that lies among `all`.
+template <class T>
+T restated(const T& record, const Result<std::vector<T>>& all) {
+    T counter = withdrawalOf(record);
+    for (const T& other : all ? *all : std::vector<T>{}) {
+        if (record.corrects && other.id == *record.corrects) counter = other;
+    }
+    counter.corrects = record.id;
     return counter;
 }
 
@@ -125,6 +145,7 @@ LevelReading counterOf(const LevelReading& reading, const SeasonState& season) {
     }
     const Machine* machine = findMachine(season.centre, reading.levels.machine);
     const Instant dawn = dayOf(season.centre, dateOf(season.centre, reading.levels.at)).begin;
+    counter.poured.reset();  // nothing was poured after all
     if (before) counter.levels = before->levels;
     if (!before && machine) counter.levels = fullLevels(*machine, limitsFromSettings(*machine), dawn);
     return counter;
@@ -140,6 +161,10 @@ std::vector<Record> Session::counterOf(const std::vector<Record>& records) const
         if (const auto* incident = std::get_if<Incident>(&record)) counter = withdrawalOf(*incident);
         if (const auto* note = std::get_if<HandOver>(&record)) counter = withdrawalOf(*note);
         if (const auto* reading = std::get_if<LevelReading>(&record)) counter = laneward::counterOf(*reading, m_season);
+        if (const auto* tape = std::get_if<TapeReading>(&record))
+            counter = tape->corrects ? restated(*tape, m_store->tapes(allRecords)) : withdrawalOf(*tape);
+        if (const auto* inspection = std::get_if<Inspection>(&record))
+            counter = inspection->corrects ? restated(*inspection, m_store->inspections(allRecords)) : withdrawalOf(*inspection);
         std::visit(
             [this](auto& r) {
                 r.id = newOperation();

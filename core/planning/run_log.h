@@ -23,7 +23,8 @@ struct RunLog {
     Span time;
     Treatment treatment = Treatment::CleanAndCondition;
     std::optional<PatternId> pattern;
-    std::vector<LaneTime> lanes;  ///< really done, in order
+    std::int64_t patternVersion = 0;  ///< the pattern's edition that was run; 0 = not known
+    std::vector<LaneTime> lanes;      ///< really done, in order
     RunResult result = RunResult::AsPlanned;
     JobUse use;  ///< booked as used; from the plan unless stated otherwise
     QString note;

@@ -4,6 +4,8 @@
 // storage and never loaded whole.
 #pragma once
 
+#include "core/patterns/inspection.h"
+#include "core/patterns/tape_reading.h"
 #include "core/planning/plan.h"
 
 namespace laneward {
@@ -33,11 +35,20 @@ struct HandOver {
     friend bool operator==(const HandOver&, const HandOver&) = default;
 };
 
+/// What was poured into the tanks at a fill.
+struct Poured {
+    std::array<Microlitres, conditionerSlots> conditioner;
+    Microlitres cleaner;
+    bool toLine = true;  ///< what was poured reached the line; otherwise it was only topped up
+    friend bool operator==(const Poured&, const Poured&) = default;
+};
+
 /// A measured level or voltage, or tanks filled, waste emptied, pack swapped, all by saying what is in the machine now.
 struct LevelReading {
     OperationId id;
     PersonId person;
     MachineLevels levels;
+    std::optional<Poured> poured;         ///< when tanks were filled and somebody read how much it took
     std::optional<OperationId> corrects;  ///< replaces that earlier one
     friend bool operator==(const LevelReading&, const LevelReading&) = default;
 };
@@ -59,6 +70,8 @@ struct SeasonState {
 std::vector<Incident> standing(std::vector<Incident> incidents);
 std::vector<HandOver> standing(std::vector<HandOver> handOvers);
 std::vector<LevelReading> standing(std::vector<LevelReading> readings);
+std::vector<TapeReading> standing(std::vector<TapeReading> readings);
+std::vector<Inspection> standing(std::vector<Inspection> inspections);
 
 /// Days of history that are kept in memory.
 inline constexpr int openWindowDays = 35;

@@ -1,6 +1,6 @@
 #include "core/season/season.h"
 
-#include <algorithm>
+#include <QSet>
 
 namespace laneward {
 
@@ -8,19 +8,22 @@ namespace {
 
 template <class T>
 std::vector<T> uncorrected(std::vector<T> records) {
-    std::vector<OperationId> corrected;
+    QSet<OperationId> corrected;
     for (const T& record : records) {
-        if (record.corrects) corrected.push_back(*record.corrects);
+        if (record.corrects) corrected.insert(*record.corrects);
     }
-    std::erase_if(records, [&corrected](const T& record) {
-        return std::find(corrected.begin(), corrected.end(), record.id) != corrected.end();
-    });
+    std::erase_if(records, [&corrected](const T& record) { return corrected.contains(record.id); });
     return records;
 }
 
+bool isEmpty(const Incident& incident) { return incident.text.isEmpty(); }
+bool isEmpty(const HandOver& note) { return note.text.isEmpty(); }
+bool isEmpty(const Inspection& inspection) { return inspection.values.empty(); }
+bool isEmpty(const TapeReading& reading) { return !isMeasured(reading); }
+
 template <class T>
 std::vector<T> withoutWithdrawals(std::vector<T> records) {
-    std::erase_if(records, [](const T& record) { return record.corrects && record.text.isEmpty(); });
+    std::erase_if(records, [](const T& record) { return record.corrects && isEmpty(record); });
     return records;
 }
 
@@ -31,5 +34,13 @@ std::vector<Incident> standing(std::vector<Incident> incidents) { return without
 std::vector<HandOver> standing(std::vector<HandOver> handOvers) { return withoutWithdrawals(uncorrected(std::move(handOvers))); }
 
 std::vector<LevelReading> standing(std::vector<LevelReading> readings) { return uncorrected(std::move(readings)); }
+
+std::vector<TapeReading> standing(std::vector<TapeReading> readings) {
+    return withoutWithdrawals(uncorrected(std::move(readings)));
+}
+
+std::vector<Inspection> standing(std::vector<Inspection> inspections) {
+    return withoutWithdrawals(uncorrected(std::move(inspections)));
+}
 
 }  // namespace laneward

@@ -1,3 +1,4 @@
+#include "core/storage/pattern_versions.h"
 #include "core/storage/records.h"
 #include "core/storage/store_parts.h"
 
@@ -38,6 +39,25 @@ Outcome correctsOnce(Database& database, const CentreId& centre, const Record& r
     return fault(ErrorKind::Refused, "record.already-corrected", corrects->value);
 }
 
+/// A version of a pattern that nobody knows says nothing about the lane.
+Outcome versionExists(Database& database, const CentreId& centre, const Record& record) {
+    Result<bool> known = true;
+    if (const auto* run = std::get_if<RunLog>(&record))
+        known = knowsVersion(database, centre, run->pattern.value_or(PatternId{}), run->patternVersion);
+    if (const auto* reading = std::get_if<TapeReading>(&record))
+        known = knowsVersion(database, centre, reading->pattern, reading->patternVersion);
+    if (!known) return known.error();
+    return *known ? Outcome(Nothing{}) : Outcome(invalid("record.unknown-reference", record));
+}
+
+/// What was measured must be something that can be computed with.
+Outcome measuredWell(const Record& record, int lanes) {
+    std::vector<Finding> faults;
+    if (const auto* reading = std::get_if<TapeReading>(&record)) faults = faultsOf(*reading, lanes);
+    if (const auto* inspection = std::get_if<Inspection>(&record)) faults = faultsOf(*inspection, lanes);
+    return faults.empty() ? Outcome(Nothing{}) : Outcome(Error{ErrorKind::Invalid, faults.front()});
+}
+
 Outcome endsAfterStart(const Record& record) {
     const auto* run = std::get_if<RunLog>(&record);
     const bool backwards = run && run->time.end < run->time.begin;
@@ -72,7 +92,9 @@ Result<bool> appended(const Appending& to, const Record& record) {
         return fault(ErrorKind::Refused, "record.id-taken", operationOf(record).value);
     }
     if (const Outcome lanes = lanesExist(record, to.lanes); !lanes) return lanes.error();
+    if (const Outcome well = measuredWell(record, to.lanes); !well) return well.error();
     if (const Outcome order = endsAfterStart(record); !order) return order.error();
+    if (const Outcome version = versionExists(to.database, to.centre, record); !version) return version.error();
     if (const Outcome once = correctsOnce(to.database, to.centre, record); !once) return once.error();
     const Outcome done = insertRecord(to.database, to.centre, record, to.change);
     return done ? Result<bool>(true) : meaning(done.error(), record);

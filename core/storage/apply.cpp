@@ -1,5 +1,5 @@
 #include "core/storage/operations.h"
-#include "core/storage/rows.h"
+#include "core/storage/pattern_versions.h"
 #include "core/storage/store_parts.h"
 
 namespace laneward {
@@ -81,10 +81,21 @@ Result<bool> written(const Writing& to, const RowChange<T>& change) {
     return inserted ? Result<bool>(true) : inserted.error();
 }
 
+/// A pattern's edition is given here and by nobody else.
+Outcome settle(const Writing& to, RowChange<Pattern>& change) {
+    if (!change.after) return Nothing{};
+    return settleEdition(to.database, to.centre, *change.after, to.edit.at, to.edit.person);
+}
 template <class T>
-Result<Change> counterOf(const Writing& to, const RowChange<T>& change) {
+Outcome settle(const Writing&, RowChange<T>&) {
+    return Nothing{};
+}
+
+template <class T>
+Result<Change> counterOf(const Writing& to, RowChange<T> change) {
     if (const Outcome valid = validity(change); !valid) return valid.error();
     if (const Outcome keeps = keepsCentre(change, to.centre); !keeps) return keeps.error();
+    if (const Outcome settled = settle(to, change); !settled) return settled.error();
     const T& row = change.after ? *change.after : *change.before;
     const Result<bool> done = written(to, change);
     if (!done) return meaning(done.error(), nameOf(row), !change.after);

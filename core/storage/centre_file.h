@@ -7,7 +7,7 @@
 
 namespace laneward {
 
-inline constexpr int centreFileVersion = 1;
+inline constexpr int centreFileVersion = 2;
 
 struct CentreFile {
     SeasonState season;  ///< with an empty history part: all records are in `history`
@@ -18,7 +18,8 @@ struct CentreFile {
 /// Keys {format: "laneward-centre", version, centre, lanes, machines, people, shifts, outages, patterns, series, jobs, runs, …}.
 Outcome writeCentreFile(QIODevice& out, const CentreFile& file);
 /// Errors (Invalid): "json.unreadable", "json.missing-key", "json.unknown-key", "json.bad-value", "centre-file.newer"; the
-/// subject names file and record ("club.json: series[12].lanes").
+/// subject names file and record ("club.json: series[12].lanes"). Files of earlier versions are read as if they said what was not
+/// known then: no readings, no carry, versions of patterns unknown.
 Result<CentreFile> readCentreFile(QIODevice& in, const QString& name);
 
 /// Everything of a store, from one read transaction.

@@ -15,12 +15,15 @@ void eachList(V& visit, File& file) {
     visit("shifts", file.season.centre.shifts);
     visit("outages", file.season.centre.outages);
     visit("patterns", file.season.patterns);
+    visit("pattern_versions", file.history.patternVersions);
     visit("series", file.season.series);
     visit("jobs", file.history.jobs);
     visit("runs", file.history.runs);
     visit("incidents", file.history.incidents);
     visit("hand_overs", file.history.handOvers);
     visit("readings", file.history.readings);
+    visit("tape_readings", file.history.tapes);
+    visit("inspections", file.history.inspections);
 }
 
 }  // namespace laneward

@@ -1,5 +1,6 @@
 #include "core/base/limits.h"
 #include "core/storage/centre_file_parts.h"
+#include "core/storage/centre_file_versions.h"
 #include "core/storage/json_elements.h"
 #include "core/storage/json_values.h"
 
@@ -56,7 +57,8 @@ private:
     bool version(const QJsonValue& value) {
         const qint64 number = value.toInteger(0);
         if (number > centreFileVersion) return refuse("centre-file.newer", {});
-        return number == centreFileVersion || refuse("json.bad-value", QStringLiteral("version"));
+        m_version = int(number);
+        return number >= 1 || refuse("json.bad-value", QStringLiteral("version"));
     }
 
     /// Lists are read only after the file has said what it is: nobody's 100 MB are read to find that they are not ours.
@@ -85,9 +87,13 @@ private:
 
         template <class T>
         void operator()(const char* key, const T&) {
-            reading.require(key);
+            if (!mayLackList(QLatin1StringView(key), reading.m_version)) reading.require(key);
         }
     };
+
+    QJsonValue asNow(const QJsonValue& element, QLatin1StringView key) const {
+        return m_version == centreFileVersion ? element : raised(element, key, m_version);
+    }
 
     template <class T>
     bool list(QLatin1StringView key, std::vector<T>& list) {
@@ -96,7 +102,7 @@ private:
         while (const std::optional<QJsonValue> element = m_document.nextElement()) {
             const JsonPath here{&at, {}, qsizetype(list.size())};
             JsonFault fault;
-            if (!fromJson(*element, here, list.emplace_back(), fault)) return refuse(fault.rule, fault.path);
+            if (!fromJson(asNow(*element, key), here, list.emplace_back(), fault)) return refuse(fault.rule, fault.path);
         }
         return !m_document.failed();
     }
@@ -109,7 +115,7 @@ private:
         eachList(missing, m_file);
         if (m_error) return false;
         if (!m_centre.isObject()) return refuse("json.bad-value", QStringLiteral("centre"));
-        QJsonObject centre = m_centre.toObject();
+        QJsonObject centre = asNow(m_centre, QLatin1StringView("centre")).toObject();
         if (centre.contains(QLatin1StringView("lanes"))) return refuse("json.unknown-key", QStringLiteral("centre.lanes"));
         centre.insert(QLatin1StringView("lanes"), m_lanes);
         JsonFault fault;
@@ -126,6 +132,7 @@ private:
     CentreFile m_file;
     QJsonValue m_centre;
     QJsonValue m_lanes;
+    int m_version = centreFileVersion;
     QSet<QString> m_keys;
     std::optional<Error> m_error;
 };

@@ -1,4 +1,5 @@
 #include "core/storage/contents.h"
+#include "core/storage/pattern_versions.h"
 #include "core/storage/store_parts.h"
 
 #include <QSet>
@@ -20,22 +21,29 @@ struct Rule {
 
 constexpr std::array rules{
     Rule{"check.centres", "SELECT id FROM centres WHERE (SELECT COUNT(*) FROM centres) > 1"},
-    Rule{"check.operation-without-record",
-         "SELECT id FROM operations o WHERE (kind = 'runs' AND NOT EXISTS (SELECT 1 FROM runs r WHERE r.centre_id = o.centre_id "
-         "AND "
-         "r.id = o.id)) OR (kind = 'incidents' AND NOT EXISTS (SELECT 1 FROM incidents r WHERE r.centre_id = o.centre_id AND "
-         "r.id = "
-         "o.id)) OR (kind = 'hand_overs' AND NOT EXISTS (SELECT 1 FROM hand_overs r WHERE r.centre_id = o.centre_id AND r.id = "
-         "o.id)) "
-         "OR (kind = 'level_readings' AND NOT EXISTS (SELECT 1 FROM level_readings r WHERE r.centre_id = o.centre_id AND r.id = "
-         "o.id))"},
+    Rule{
+        "check.operation-without-record",
+        "SELECT id FROM operations o WHERE "
+        "(kind = 'runs' AND NOT EXISTS (SELECT 1 FROM runs r WHERE r.centre_id = o.centre_id AND r.id = o.id)) "
+        "OR (kind = 'incidents' AND NOT EXISTS (SELECT 1 FROM incidents r WHERE r.centre_id = o.centre_id AND r.id = o.id)) "
+        "OR (kind = 'hand_overs' AND NOT EXISTS (SELECT 1 FROM hand_overs r WHERE r.centre_id = o.centre_id AND r.id = o.id)) "
+        "OR (kind = 'level_readings' AND NOT EXISTS (SELECT 1 FROM level_readings r WHERE r.centre_id = o.centre_id AND r.id = "
+        "o.id)) "
+        "OR (kind = 'tape_readings' AND NOT EXISTS (SELECT 1 FROM tape_readings r WHERE r.centre_id = o.centre_id AND r.id = "
+        "o.id)) "
+        "OR (kind = 'inspections' AND NOT EXISTS (SELECT 1 FROM inspections r WHERE r.centre_id = o.centre_id AND r.id = o.id))"},
     Rule{"check.record-without-operation",
-         "SELECT id FROM (SELECT centre_id, id, 'runs' AS kind FROM runs UNION ALL SELECT centre_id, id, 'incidents' FROM "
-         "incidents "
-         "UNION ALL SELECT centre_id, id, 'hand_overs' FROM hand_overs UNION ALL SELECT centre_id, id, 'level_readings' FROM "
-         "level_readings) r WHERE NOT EXISTS (SELECT 1 FROM operations o WHERE o.centre_id = r.centre_id AND o.id = r.id AND "
-         "o.kind = "
-         "r.kind)"},
+         "SELECT id FROM (SELECT centre_id, id, 'runs' AS kind FROM runs "
+         "UNION ALL SELECT centre_id, id, 'incidents' FROM incidents "
+         "UNION ALL SELECT centre_id, id, 'hand_overs' FROM hand_overs "
+         "UNION ALL SELECT centre_id, id, 'level_readings' FROM level_readings "
+         "UNION ALL SELECT centre_id, id, 'tape_readings' FROM tape_readings "
+         "UNION ALL SELECT centre_id, id, 'inspections' FROM inspections) r "
+         "WHERE NOT EXISTS (SELECT 1 FROM operations o WHERE o.centre_id = r.centre_id AND o.id = r.id AND o.kind = r.kind)"},
+    Rule{"check.unknown-pattern-version", recordsOfUnknownVersions},
+    Rule{"check.pattern-without-version",
+         "SELECT id FROM patterns p WHERE NOT EXISTS (SELECT 1 FROM pattern_versions v WHERE v.centre_id = p.centre_id AND "
+         "v.pattern = p.id AND v.edition = p.edition)"},
     Rule{"check.lane-without-run",
          "SELECT run_id FROM run_lanes l WHERE NOT EXISTS (SELECT 1 FROM runs r WHERE r.centre_id = l.centre_id AND r.id = "
          "l.run_id)"},
@@ -103,6 +111,10 @@ void values(const CentreFile& contents, Findings& findings) {
         for (const LaneTime& lane : run.lanes)
             if (lane.lane < 1 || lane.lane > contents.season.centre.facts.lanes)
                 add(findings, "check.unknown-lane", run.id.value, {std::int64_t{lane.lane}});
+    for (const TapeReading& reading : contents.history.tapes)
+        take(faultsOf(reading, contents.season.centre.facts.lanes));
+    for (const Inspection& inspection : contents.history.inspections)
+        take(faultsOf(inspection, contents.season.centre.facts.lanes));
 }
 
 }  // namespace

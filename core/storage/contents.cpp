@@ -1,5 +1,6 @@
 #include "core/storage/contents.h"
 
+#include "core/storage/pattern_versions.h"
 #include "core/storage/records.h"
 
 namespace laneward {
@@ -24,6 +25,13 @@ template <class T>
 QString withCorrections(const char* range) {
     return QStringLiteral("AND (%1 OR corrects IN (SELECT id FROM %2 WHERE centre_id = ? AND %1))")
         .arg(QLatin1StringView(range), QLatin1StringView(tableOf<T>));
+}
+
+/// Values for withCorrections().
+std::vector<QVariant> twice(const CentreId& centre, const Span& time) {
+    const QVariant begin{qint64{time.begin.seconds}};
+    const QVariant end{qint64{time.end.seconds}};
+    return {begin, end, centre.value, begin, end};
 }
 
 /// The standing run that treated `lane` last before `until`; with `cleaning`, the last that was more than condition only.
@@ -52,21 +60,29 @@ Result<Centre> storedFacts(Database& database, const CentreId& centre) {
     return read ? Result<Centre>(std::move(all)) : read.error();
 }
 
+template <class T>
+Result<std::vector<T>> recordsWithin(Database& database, const CentreId& centre, const Span& time) {
+    Result<std::vector<T>> all = rowsOf<T>(database, centre, withCorrections<T>(within), twice(centre, time));
+    if (all) sortByTime(*all);
+    return all;
+}
+
+template Result<std::vector<LevelReading>> recordsWithin(Database&, const CentreId&, const Span&);
+template Result<std::vector<TapeReading>> recordsWithin(Database&, const CentreId&, const Span&);
+template Result<std::vector<Inspection>> recordsWithin(Database&, const CentreId&, const Span&);
+
 Result<HistorySlice> storedHistory(Database& database, const CentreId& centre, const Span& time) {
     const std::vector<QVariant> range{qint64{time.begin.seconds}, qint64{time.end.seconds}};
-    std::vector<QVariant> twice = range;
-    for (const QVariant& value : {QVariant(centre.value), range[0], range[1]})
-        twice.push_back(value);
     HistorySlice slice;
     Outcome read = Nothing{};
-    put(runsWhere(database, centre, withCorrections<RunLog>(overlapping), twice), slice.runs, read);
-    put(rowsOf<Incident>(database, centre, withCorrections<Incident>(within), twice), slice.incidents, read);
-    put(rowsOf<HandOver>(database, centre, withCorrections<HandOver>(within), twice), slice.handOvers, read);
-    put(rowsOf<LevelReading>(database, centre, withCorrections<LevelReading>(within), twice), slice.readings, read);
+    put(runsWhere(database, centre, withCorrections<RunLog>(overlapping), twice(centre, time)), slice.runs, read);
+    put(recordsWithin<Incident>(database, centre, time), slice.incidents, read);
+    put(recordsWithin<HandOver>(database, centre, time), slice.handOvers, read);
+    put(recordsWithin<LevelReading>(database, centre, time), slice.readings, read);
+    put(recordsWithin<TapeReading>(database, centre, time), slice.tapes, read);
+    put(recordsWithin<Inspection>(database, centre, time), slice.inspections, read);
+    put(versionsWhere(database, centre, QStringLiteral("AND since >= ? AND since < ?"), range), slice.patternVersions, read);
     put(rowsOf<Job>(database, centre, QStringLiteral("AND ") + QLatin1StringView(overlapping), range), slice.jobs, read);
-    sortByTime(slice.incidents);
-    sortByTime(slice.handOvers);
-    sortByTime(slice.readings);
     return read ? Result<HistorySlice>(std::move(slice)) : read.error();
 }
 
@@ -96,7 +112,7 @@ Result<CentreFile> everything(Database& database, const CentreId& centre) {
     put(storedFacts(database, centre), file.season.centre, read);
     put(rowsOf<Series>(database, centre), file.season.series, read);
     put(rowsOf<Pattern>(database, centre), file.season.patterns, read);
-    put(storedHistory(database, centre, allTime), file.history, read);
+    put(storedHistory(database, centre, allRecords), file.history, read);
     return read ? Result<CentreFile>(std::move(file)) : read.error();
 }
 

@@ -28,7 +28,7 @@ struct Edit {
     std::vector<Change> changes;
 };
 
-using Record = std::variant<RunLog, Incident, HandOver, LevelReading>;
+using Record = std::variant<RunLog, Incident, HandOver, LevelReading, TapeReading, Inspection>;
 
 OperationId operationOf(const Record& record);
 

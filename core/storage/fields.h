@@ -1,9 +1,10 @@
 // What is stored of each value: one list of fields per kind, read by every visitor (JSON in and out, columns in and out), so
 // that the database and the centre file can never disagree about a field.
 //
-// Keys are snake_case and carry the unit of an amount (_s seconds, _ul microlitres, _um micrometres, _mv millivolts); they
-// are both the JSON key and the column. A list or struct inside a row becomes one column of JSON text, because nothing queries
-// inside it; `visit.child` marks the one list that has a table of its own. Row versions are left out: only the database has them.
+// Keys are snake_case and carry the unit of an amount (_s seconds, _ul microlitres, _um micrometres, _mv millivolts, milli_units
+// thousandths of a unit of film); they are both the JSON key and the column. A list or struct inside a row becomes one column of
+// JSON text, because nothing queries inside it; `visit.child` marks the one list that has a table of its own. Row versions are
+// left out: only the database has them.
 //
 //     template <class V, ValueOf<Incident> T> void describe(V& visit, T& i) { visit("id", i.id); … }
 #pragma once
@@ -53,6 +54,7 @@ void describe(V& visit, T& r) {
     visit("ends", r.time.end);
     visit("treatment", r.treatment);
     visit("pattern", r.pattern);
+    visit("pattern_version", r.patternVersion);
     visit.child("lanes", r.lanes);
     visit("result", r.result);
     visit("used", r.use);
@@ -82,6 +84,13 @@ void describe(V& visit, T& h) {
     visit("corrects", h.corrects);
 }
 
+template <class V, ValueOf<Poured> T>
+void describe(V& visit, T& p) {
+    visit("conditioner_ul", p.conditioner);
+    visit("cleaner_ul", p.cleaner);
+    visit("to_line", p.toLine);
+}
+
 template <class V, ValueOf<LevelReading> T>
 void describe(V& visit, T& r) {
     visit("id", r.id);
@@ -93,7 +102,42 @@ void describe(V& visit, T& r) {
     visit("waste_ul", r.levels.waste);
     visit("lanes_left", r.levels.lanesLeft);
     visit("volts_mv", r.levels.volts);
+    visit("poured", r.poured);
     visit("corrects", r.corrects);
+}
+
+template <class V, ValueOf<TapeReading> T>
+void describe(V& visit, T& r) {
+    visit("id", r.id);
+    visit("happened_at", r.at);
+    visit("person", r.person);
+    visit("machine", r.machine);
+    visit("pattern", r.pattern);
+    visit("pattern_version", r.patternVersion);
+    visit("lane", r.lane);
+    visit("lane_of_run", r.laneOfRun);
+    visit("distance_um", r.distance);
+    visit("milli_units", r.milliUnits);
+    visit("note", r.note);
+    visit("corrects", r.corrects);
+}
+
+template <class V, ValueOf<GeometryValue> T>
+void describe(V& visit, T& g) {
+    visit("feature", g.feature);
+    visit("distance_um", g.distance);
+    visit("departure_um", g.departure);
+}
+
+template <class V, ValueOf<Inspection> T>
+void describe(V& visit, T& i) {
+    visit("id", i.id);
+    visit("happened_at", i.at);
+    visit("person", i.person);
+    visit("lane", i.lane);
+    visit("geometry", i.values);
+    visit("note", i.note);
+    visit("corrects", i.corrects);
 }
 
 }  // namespace laneward

@@ -17,6 +17,14 @@ void describe(V& visit, T& s) {
     visit("letter_paper", s.letterPaper);
 }
 
+template <class V, ValueOf<ReadingLimits> T>
+void describe(V& visit, T& l) {
+    visit("lowest_milli_units", l.lowestMilliUnits);
+    visit("largest_error_milli_units", l.largestErrorMilliUnits);
+    visit("least_track_permille", l.leastTrackPermille);
+    visit("most_track_permille", l.mostTrackPermille);
+}
+
 template <class V, ValueOf<CentreFacts> T>
 void describe(V& visit, T& c) {
     visit("id", c.id);
@@ -24,6 +32,7 @@ void describe(V& visit, T& c) {
     visit("zone", c.zone);
     visit("lanes", c.lanes);
     visit("settings", c.settings);
+    visit("reading_limits", c.readingLimits);
 }
 
 template <class V, ValueOf<Bars> T>
@@ -73,6 +82,7 @@ void describe(V& visit, T& m) {
     visit("attach_spare_at_mv", m.attachSpareAt);
     visit("conditioners", m.conditioners);
     visit("cleaner", m.cleaner);
+    visit("carry_length_um", m.carryLength);
 }
 
 template <class V, ValueOf<Person> T>
@@ -128,6 +138,20 @@ void describe(V& visit, T& p) {
     visit("clean_whole_lane", p.cleanWholeLane);
     visit("note", p.note);
     visit("retired", p.retired);
+    visit("edition", p.edition);
+}
+
+template <class V, ValueOf<PatternVersion> T>
+void describe(V& visit, T& v) {
+    visit("pattern", v.pattern.id);
+    visit("edition", v.pattern.edition);
+    visit("name", v.pattern.name);
+    visit("strokes", v.pattern.strokes);
+    visit("end_um", v.pattern.end);
+    visit("clean_whole_lane", v.pattern.cleanWholeLane);
+    visit("note", v.pattern.note);
+    visit("since", v.since);
+    visit("person", v.person);
 }
 
 }  // namespace laneward

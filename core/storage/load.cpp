@@ -1,4 +1,5 @@
 #include "core/storage/contents.h"
+#include "core/storage/pattern_versions.h"
 #include "core/storage/records.h"
 #include "core/storage/store_parts.h"
 
@@ -26,7 +27,7 @@ Result<SeasonState> loaded(Database& database, const CentreId& centre, Instant f
     if (!series) return series.error();
     Result<std::vector<Pattern>> patterns = rowsOf<Pattern>(database, centre);
     if (!patterns) return patterns.error();
-    Result<HistorySlice> window = storedHistory(database, centre, {from, allTime.end});
+    Result<HistorySlice> window = storedHistory(database, centre, {from, allRecords.end});
     if (!window) return window.error();
     Result<std::vector<LevelReading>> readings = openReadings(database, centre, from);
     if (!readings) return readings.error();
@@ -37,24 +38,52 @@ Result<SeasonState> loaded(Database& database, const CentreId& centre, Instant f
                        *std::move(readings),    std::move(window->incidents), std::move(window->handOvers)};
 }
 
+/// Asks within one read transaction.
+template <class Question>
+auto readFrom(Database& database, const Question& question) -> decltype(question(database, CentreId{})) {
+    Result<Transaction> reading = Transaction::begin(database, Isolation::Reading);
+    if (!reading) return reading.error();
+    const Result<CentreId> centre = storedCentre(database);
+    if (!centre) return centre.error();
+    return question(database, *centre);
+}
+
 }  // namespace
 
 Result<SeasonState> Store::load(Instant now) {
-    Database& database = *m_parts->database;
-    Result<Transaction> reading = Transaction::begin(database, Isolation::Reading);
-    if (!reading) return reading.error();
-    const Result<CentreId> centre = storedCentre(database);
-    if (!centre) return centre.error();
-    return loaded(database, *centre, now - hours(24) * openWindowDays);
+    return readFrom(*m_parts->database, [&](Database& database, const CentreId& centre) {
+        return loaded(database, centre, now - hours(24) * openWindowDays);
+    });
 }
 
 Result<HistorySlice> Store::history(const Span& time) {
-    Database& database = *m_parts->database;
-    Result<Transaction> reading = Transaction::begin(database, Isolation::Reading);
-    if (!reading) return reading.error();
-    const Result<CentreId> centre = storedCentre(database);
-    if (!centre) return centre.error();
-    return storedHistory(database, *centre, time);
+    return readFrom(*m_parts->database,
+                    [&](Database& database, const CentreId& centre) { return storedHistory(database, centre, time); });
+}
+
+Result<std::vector<TapeReading>> Store::tapes(const Span& time) {
+    return readFrom(*m_parts->database, [&](Database& database, const CentreId& centre) {
+        return recordsWithin<TapeReading>(database, centre, time);
+    });
+}
+
+Result<std::vector<Inspection>> Store::inspections(const Span& time) {
+    return readFrom(*m_parts->database, [&](Database& database, const CentreId& centre) {
+        return recordsWithin<Inspection>(database, centre, time);
+    });
+}
+
+Result<std::vector<LevelReading>> Store::levelReadings(const Span& time) {
+    return readFrom(*m_parts->database, [&](Database& database, const CentreId& centre) {
+        return recordsWithin<LevelReading>(database, centre, time);
+    });
+}
+
+Result<std::vector<PatternVersion>> Store::patternVersions(const std::optional<PatternId>& pattern) {
+    return readFrom(*m_parts->database, [&](Database& database, const CentreId& centre) {
+        return pattern ? versionsWhere(database, centre, QStringLiteral("AND pattern = ?"), {pattern->value})
+                       : versionsWhere(database, centre);
+    });
 }
 
 Result<std::int64_t> Store::changeCounter() {

@@ -5,8 +5,17 @@
 namespace laneward {
 namespace {
 
-constexpr std::array scripts{":/migrations/0001_first.sql"};
-constexpr std::array recordTables{"operations", "runs", "run_lanes", "incidents", "hand_overs", "level_readings"};
+constexpr std::array scripts{":/migrations/0001_first.sql", ":/migrations/0002_readings.sql"};
+
+/// Tables of records, and the version that brought them.
+struct RecordTable {
+    int version;
+    const char* name;
+};
+constexpr std::array recordTables{
+    RecordTable{1, "operations"},    RecordTable{1, "runs"},        RecordTable{1, "run_lanes"},
+    RecordTable{1, "incidents"},     RecordTable{1, "hand_overs"},  RecordTable{1, "level_readings"},
+    RecordTable{2, "tape_readings"}, RecordTable{2, "inspections"}, RecordTable{2, "pattern_versions"}};
 
 QString scriptText(const char* name) {
     QFile file(QString::fromLatin1(name));
@@ -50,8 +59,8 @@ std::vector<Migration> knownMigrations(Dialect dialect) {
     std::vector<Migration> all;
     for (const char* script : scripts)
         all.push_back({int(all.size()) + 1, statementsOf(scriptText(script))});
-    for (const char* table : recordTables)
-        all.front().statements += appendOnlyStatements(dialect, QString::fromLatin1(table));
+    for (const RecordTable& table : recordTables)
+        all.at(size_t(table.version - 1)).statements += appendOnlyStatements(dialect, QString::fromLatin1(table.name));
     return all;
 }
 

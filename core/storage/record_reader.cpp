@@ -7,11 +7,13 @@
 namespace laneward {
 namespace {
 
-constexpr std::array keptLater{"service", "count", "receipt", "reading", "inspection"};
+constexpr std::array keptLater{"service", "count", "receipt"};
 
 /// Keys that a script may leave out; the value's own default then holds.
-constexpr std::array optionalInRun{"job", "plan_version", "corrects", "note", "result", "recorded_at"};
-constexpr std::array optionalInLevels{"corrects", "volts_mv"};
+constexpr std::array optionalInRun{"job", "plan_version", "corrects", "note", "result", "recorded_at", "pattern_version"};
+constexpr std::array optionalInLevels{"corrects", "volts_mv", "poured"};
+constexpr std::array optionalInTape{"corrects", "note", "machine", "pattern_version", "lane_of_run"};
+constexpr std::array optionalInInspection{"corrects", "note"};
 constexpr std::array optionalInIncident{"corrects", "lane", "machine"};
 constexpr std::array optionalInHandOver{"corrects"};
 
@@ -56,6 +58,8 @@ struct Reading {
             return as<LevelReading>(object, at, optionalInLevels);
         if (kind == QLatin1StringView("incident")) return as<Incident>(object, at, optionalInIncident);
         if (kind == QLatin1StringView("hand_over")) return as<HandOver>(object, at, optionalInHandOver);
+        if (kind == QLatin1StringView("reading")) return as<TapeReading>(object, at, optionalInTape);
+        if (kind == QLatin1StringView("inspection")) return as<Inspection>(object, at, optionalInInspection);
         const bool later = std::find(keptLater.begin(), keptLater.end(), kind) != keptLater.end();
         if (later) values = {kind};
         return refused(later ? "record.kind-not-kept" : "json.bad-value", kindAt);

@@ -18,6 +18,8 @@ Instant timeIn(const RunLog& r) { return r.time.end; }
 Instant timeIn(const Incident& i) { return i.at; }
 Instant timeIn(const HandOver& h) { return h.at; }
 Instant timeIn(const LevelReading& r) { return r.levels.at; }
+Instant timeIn(const TapeReading& r) { return r.at; }
+Instant timeIn(const Inspection& i) { return i.at; }
 
 template <class T>
 void sorted(std::vector<T>& all) {
@@ -90,6 +92,8 @@ PersonId personOf(const Record& record) {
 void sortByTime(std::vector<Incident>& incidents) { sorted(incidents); }
 void sortByTime(std::vector<HandOver>& handOvers) { sorted(handOvers); }
 void sortByTime(std::vector<LevelReading>& readings) { sorted(readings); }
+void sortByTime(std::vector<TapeReading>& readings) { sorted(readings); }
+void sortByTime(std::vector<Inspection>& inspections) { sorted(inspections); }
 
 Result<std::vector<RunLog>> runsWhere(Database& database, const CentreId& centre, const QString& where,
                                       const std::vector<QVariant>& values) {

@@ -24,5 +24,7 @@ PersonId personOf(const Record& record);
 void sortByTime(std::vector<Incident>& incidents);
 void sortByTime(std::vector<HandOver>& handOvers);
 void sortByTime(std::vector<LevelReading>& readings);
+void sortByTime(std::vector<TapeReading>& readings);
+void sortByTime(std::vector<Inspection>& inspections);
 
 }  // namespace laneward

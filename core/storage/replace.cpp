@@ -1,3 +1,4 @@
+#include "core/storage/pattern_versions.h"
 #include "core/storage/records.h"
 #include "core/storage/store_parts.h"
 
@@ -10,9 +11,9 @@ namespace laneward {
 namespace {
 
 /// Children before those they name.
-constexpr std::array tables{"run_lanes", "runs",     "incidents", "hand_overs",  "level_readings",
-                            "jobs",      "outages",  "series",    "shifts",      "people",
-                            "machines",  "patterns", "centres",   "edited_rows", "operations"};
+constexpr std::array tables{"run_lanes",   "runs",     "incidents", "hand_overs",  "level_readings", "tape_readings",
+                            "inspections", "jobs",     "outages",   "series",      "shifts",         "people",
+                            "machines",    "patterns", "centres",   "edited_rows", "operations",     "pattern_versions"};
 
 Outcome cleared(Database& database, const CentreId& centre) {
     const auto run = [&](const QString& sql) { return database.change(sql, {centre.value}); };
@@ -69,6 +70,33 @@ public:
             }
     }
 
+    /// Each pattern becomes the version that says the same, or the next one.
+    void patterns(std::vector<Pattern> all, const std::vector<PatternVersion>& versions, Instant at, const PersonId& person) {
+        for (const PatternVersion& version : versions) {
+            const PatternId& id = version.pattern.id;
+            if (!m_outcome) return;
+            const bool numbered = !id.isEmpty() && version.pattern.edition > 0;
+            const std::optional<QString> field = numbered ? unstorable(version) : QStringLiteral("edition");
+            if (field)
+                refuse<PatternVersion>("import.unstorable", id.value, *field);
+            else
+                take<PatternVersion>(insertVersion(m_database, m_centre, version), id.value);
+        }
+        for (Pattern& pattern : all)
+            if (m_outcome && !unstorable(pattern)) m_outcome = settleEdition(m_database, m_centre, pattern, at, person);
+        rows(all);
+    }
+
+    /// Records may only name versions that are there.
+    void references() {
+        if (!m_outcome) return;
+        const Result<QVariant> unknown = m_database.value(QLatin1StringView(recordsOfUnknownVersions));
+        if (!unknown)
+            m_outcome = unknown.error();
+        else if (unknown->isValid())
+            refuse<PatternVersion>("import.unknown-reference", unknown->toString(), {});
+    }
+
     Outcome outcome() const { return m_outcome; }
 
 private:
@@ -107,13 +135,13 @@ std::vector<Job> jobsOf(const SeasonState& season, const HistorySlice& history) 
     return jobs;
 }
 
-Outcome filled(Database& database, const SeasonState& season, const HistorySlice& history, std::int64_t change) {
-    Filling filling(database, season.centre.facts.id, change);
+Outcome filled(Database& database, const SeasonState& season, const HistorySlice& history, const Operation& operation) {
+    Filling filling(database, season.centre.facts.id, operation.counter);
     filling.rows(std::vector{season.centre.facts});
     filling.rows(season.centre.machines);
     filling.rows(season.centre.people);
     filling.rows(season.centre.shifts);
-    filling.rows(season.patterns);
+    filling.patterns(season.patterns, history.patternVersions, operation.at, operation.person);
     filling.rows(season.centre.outages);
     filling.rows(season.series);
     filling.rows(jobsOf(season, history));
@@ -121,6 +149,9 @@ Outcome filled(Database& database, const SeasonState& season, const HistorySlice
     filling.records(history.incidents, season.incidents);
     filling.records(history.handOvers, season.handOvers);
     filling.records(history.readings, season.readings);
+    filling.records(history.tapes, {});
+    filling.records(history.inspections, {});
+    filling.references();
     return filling.outcome();
 }
 
@@ -140,7 +171,7 @@ Outcome Store::replaceAll(const SeasonState& season, const HistorySlice& history
     const OperationId id{QUuid::createUuid().toString(QUuid::WithoutBraces)};
     const Operation operation{id, QStringLiteral("replace"), std::move(person), at, {}, *change};
     if (const Outcome logged = logOperation(database, centre, operation); !logged) return logged;
-    if (const Outcome written = filled(database, season, history, *change); !written) return written;
+    if (const Outcome written = filled(database, season, history, operation); !written) return written;
     const Outcome done = committed(*writing, database, centre, id);
     if (done || done.error().finding.rule != brokenReference) return done;
     return fault(ErrorKind::Invalid, "import.unknown-reference", season.centre.facts.name);  // a correction of nothing

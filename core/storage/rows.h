@@ -36,6 +36,12 @@ template <>
 inline constexpr const char* tableOf<HandOver> = "hand_overs";
 template <>
 inline constexpr const char* tableOf<LevelReading> = "level_readings";
+template <>
+inline constexpr const char* tableOf<TapeReading> = "tape_readings";
+template <>
+inline constexpr const char* tableOf<Inspection> = "inspections";
+template <>
+inline constexpr const char* tableOf<PatternVersion> = "pattern_versions";
 
 template <class T>
 concept Versioned = requires(T t) {

@@ -30,12 +30,18 @@ struct Location {
 
 enum class Access { ReadWrite, ReadOnly, Create };  ///< Create refuses an existing file or centre
 
+/// All that was ever recorded; the ends leave room for reckoning with them.
+inline constexpr Span allRecords{{std::int64_t{-1} << 60}, {std::int64_t{1} << 60}};
+
 /// What a range of history holds, for pages that look back.
 struct HistorySlice {
     std::vector<RunLog> runs;
     std::vector<Incident> incidents;
     std::vector<HandOver> handOvers;
     std::vector<LevelReading> readings;
+    std::vector<TapeReading> tapes;
+    std::vector<Inspection> inspections;
+    std::vector<PatternVersion> patternVersions;
     std::vector<Job> jobs;
     friend bool operator==(const HistorySlice&, const HistorySlice&) = default;
 };
@@ -58,15 +64,25 @@ public:
     Result<SeasonState> load(Instant now);
     /// Records and jobs of a range, and corrections of them wherever they lie.
     Result<HistorySlice> history(const Span& time);
+    /// Tape readings of a range, and corrections of them wherever they lie, by time. standing() drops what is corrected.
+    Result<std::vector<TapeReading>> tapes(const Span& time);
+    /// Inspections of a range likewise.
+    Result<std::vector<Inspection>> inspections(const Span& time);
+    /// Level readings of a range likewise, with the fills among them.
+    Result<std::vector<LevelReading>> levelReadings(const Span& time);
+    /// All versions of one pattern, or of every pattern, by pattern and edition.
+    Result<std::vector<PatternVersion>> patternVersions(const std::optional<PatternId>& pattern = {});
 
     /// Errors: Refused "edit.conflict" (subject: the row's name, values: who, when), "edit.read-only", "edit.already-done",
     /// "edit.still-used", "edit.centre-stays"; Invalid "edit.unstorable", "edit.unknown-reference", "edit.other-row",
-    /// "edit.empty", "store.no-centre". Returns the counter-edit (its id is empty: the caller gives it one when it undoes).
+    /// "edit.empty", "store.no-centre". A pattern that says something new becomes its next version: its edition is given here,
+    /// whatever the edit holds. Returns the counter-edit (its id is empty: the caller gives it one when it undoes).
     Result<Edit> apply(const Edit& edit);
     /// Appends all or none. A record whose id is already stored with the same content is success without effect (so that an
     /// unclear commit can be repeated); with other content: Refused "record.id-taken". Further errors: Refused
     /// "record.already-corrected", "edit.read-only"; Invalid "record.unknown-lane", "record.unknown-reference",
-    /// "record.ends-before-start", "record.unstorable", "store.no-centre". What a record corrects comes before it.
+    /// "record.ends-before-start", "record.unstorable", "store.no-centre", and the faults of tape readings and inspections. What
+    /// a record corrects comes before it.
     Outcome append(const std::vector<Record>& records);
 
     /// Grows whenever anybody changes the centre: cheap to ask, for noticing other PCs.

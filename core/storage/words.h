@@ -64,6 +64,11 @@ struct Words<Severity> {
     static constexpr std::array all{"note", "warning", "fault"};
 };
 
+template <>
+struct Words<GeometryFeature> {
+    static constexpr std::array all{"level", "tilt", "crown", "depression"};
+};
+
 template <class E>
 QLatin1StringView wordOf(E value) {
     return QLatin1StringView(Words<E>::all.at(size_t(value)));

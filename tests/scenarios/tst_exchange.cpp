@@ -55,6 +55,8 @@ void ExchangeTest::csvRoundTrip_data() {
     QTest::addColumn<QString>("kind");
     QTest::newRow("series") << "series";
     QTest::newRow("strokes") << "strokes";
+    QTest::newRow("readings") << "readings";
+    QTest::newRow("inspections") << "inspections";
 }
 
 void ExchangeTest::csvRoundTrip() {
@@ -69,6 +71,7 @@ void ExchangeTest::csvRoundTrip() {
     QCOMPARE(folder.run({"export", folder.path("b.csv"), "--kind", kind}).status, 0);
     QCOMPARE(folder.read("b.csv"), folder.read("a.csv"));
     if (kind == "strokes") QVERIFY(same.out.contains(": 0 new or changed"));
+    if (kind == "readings" || kind == "inspections") QVERIFY(same.out.contains(": 0 new\n"));
 }
 
 void ExchangeTest::dryRunsChangeNothing() {

@@ -35,6 +35,7 @@ Machine firstMachine() {
     m.attachSpareAt = {24'100};
     m.conditioners = {"Amber", "Clear"};
     m.cleaner = "Blue 1:4";
+    m.carryLength = Micrometres{914'400};
     return m;
 }
 
@@ -42,6 +43,7 @@ Centre centre() {
     Centre c;
     c.facts = {CentreId{"full"}, "Quillmarsh Bowl", "Europe/Berlin", 8, {}, 0};
     c.facts.settings = {false, minutes(9), minutes(14), minutes(11), hours(10), QTime(4, 30), UnitSystem::UsCustomary, true};
+    c.facts.readingLimits = {3'000, 4'500, 1'800, 9'000};
     c.machines = {firstMachine(), Machine{MachineId{"m2"}, "Short haul"}};
     c.people = {{PersonId{"ada"}, "Ada", Role::Manager, true, 0}, {PersonId{"ben"}, "Ben", Role::Lead, false, 0}};
     c.shifts = {{ShiftId{"late"},
@@ -64,8 +66,43 @@ std::vector<Pattern> patterns() {
     Pattern house{PatternId{"house"}, "House", {}, feet(38), false, "For open play", false, 0};
     house.strokes = {{Direction::Out, 2, 38, 3, Microlitres{50}, feet(0), feet(20), 0},
                      {Direction::Back, 10, 30, 2, Microlitres{45}, feet(4), feet(34), 1}};
-    Pattern shortOne{PatternId{"short"}, "Short", {house.strokes.front()}, feet(32), true, "", true, 0};
+    house.edition = 2;
+    Pattern shortOne{PatternId{"short"}, "Short", {house.strokes.front()}, feet(32), true, "", true, 1};
     return {house, shortOne};
+}
+
+std::vector<PatternVersion> patternVersions() {
+    const std::vector<Pattern> now = patterns();
+    Pattern first = now[0];
+    first.edition = 1;
+    first.strokes.pop_back();
+    Pattern shortOne = now[1];
+    shortOne.retired = false;
+    return {{first, at(90 * 24 * 60), PersonId{"ada"}},
+            {now[0], at(70 * 24 * 60), PersonId{"ben"}},
+            {shortOne, at(80 * 24 * 60), {}}};
+}
+
+TapeReading tape() {
+    TapeReading r{operation(40), at(650), PersonId{"ada"}, MachineId{"m1"}, PatternId{"house"}, 2, 7, 3, feet(22), {},
+                  "Second tape", {}};
+    for (size_t board = 0; board < r.milliUnits.size(); ++board)
+        if (board != 4) r.milliUnits[board] = std::int64_t(1'000 * board);
+    return r;
+}
+
+std::vector<Inspection> inspections() {
+    Inspection first{operation(45), at(640), PersonId{"ben"}, 7, {}, "After the relevelling", {}};
+    first.values = {{GeometryFeature::Tilt, feet(20), Micrometres{-420}},
+                    {GeometryFeature::Level, feet(30), Micrometres{80}},
+                    {GeometryFeature::Crown, feet(40), Micrometres{120}},
+                    {GeometryFeature::Depression, feet(50), Micrometres{210}}};
+    Inspection withdrawn = first;
+    withdrawn.id = operation(46);
+    withdrawn.at = at(630);
+    withdrawn.values.clear();
+    withdrawn.corrects = first.id;
+    return {first, withdrawn};
 }
 
 Series league() {
@@ -167,6 +204,7 @@ std::vector<RunLog> runs() {
     RunLog recent = run(3, at(500), {1, 2}, Treatment::CleanAndCondition, house);
     recent.job = JobId{"j0"};
     recent.planVersion = 2;
+    recent.patternVersion = 1;
     recent.result = RunResult::CutShort;
     recent.note = "Stopped: ball return";
     RunLog mistaken = run(4, at(400), {5}, Treatment::CleanOnly, std::nullopt);
@@ -203,7 +241,16 @@ HistorySlice fullHistory() {
                                Millivolts{24'900}};
     MachineLevels corrected = levels;
     corrected.volts.reset();
-    h.readings = {{operation(30), ada, levels, {}}, {operation(31), ada, corrected, operation(30)}};
+    const Poured poured{{millilitres(1'000), millilitres(300)}, millilitres(2'500), false};
+    h.readings = {{operation(30), ada, levels, {}, {}}, {operation(31), ada, corrected, poured, operation(30)}};
+    TapeReading again = tape();
+    again.id = operation(41);
+    again.at = at(645);
+    again.milliUnits[4] = 2'500;
+    again.corrects = operation(40);
+    h.tapes = {tape(), again};
+    h.inspections = inspections();
+    h.patternVersions = patternVersions();
     h.jobs = {job()};
     return h;
 }
