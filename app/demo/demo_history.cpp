@@ -10,14 +10,9 @@ namespace {
 
 constexpr std::uint64_t seed = 0x51a5;
 
-OperationId operation(const QString& name) {
-    static const QUuid space(QStringLiteral("{6f1c2f6e-3d57-5b0e-9b1a-5a1f0c7d2e44}"));
-    return {QUuid::createUuidV5(space, name).toString(QUuid::WithoutBraces)};
-}
-
 PersonId operatorOn(QDate date) { return {date.dayOfWeek() % 3 == 0 ? "idris" : "nell"}; }
 
-RunLog asPlanned(const Job& job) {
+RunLog asPlanned(const Job& job, const std::vector<PatternVersion>& versions) {
     RunLog log;
     log.id = operation("run " + job.id.value);
     log.job = job.id;
@@ -27,6 +22,7 @@ RunLog asPlanned(const Job& job) {
     log.time = job.time;
     log.treatment = job.treatment;
     log.pattern = job.pattern;
+    if (job.pattern) log.patternVersion = editionAt(versions, *job.pattern, job.time.begin);
     log.lanes = job.lanes;
     log.use = job.use;
     log.recordedAt = job.time.end + minutes(3);
@@ -76,7 +72,7 @@ void cutShort(HistorySlice& records, RunLog log) {
 }
 
 void addRun(HistorySlice& records, const Job& job, Dice& dice) {
-    RunLog log = asPlanned(job);
+    RunLog log = asPlanned(job, records.patternVersions);
     const bool roomy = job.slack >= minutes(10) && job.lanes.size() >= 4;
     if (roomy && dice.oneIn(60)) {
         cutShort(records, log);
@@ -99,8 +95,11 @@ void addReadings(HistorySlice& records, const Centre& centre, QDate today, Dice&
     for (QDate date = today.addDays(-openWindowDays); date <= today; date = date.addDays(1)) {
         const Instant at = dayOf(centre, date).begin + minutes(15);
         for (const Machine& machine : centre.machines) {
-            LevelReading reading{operation("reading " + machine.id.value + date.toString(Qt::ISODate)), operatorOn(date),
-                                 levelsOf(machine, at)};
+            LevelReading reading{operation("reading " + machine.id.value + date.toString(Qt::ISODate)),
+                                 operatorOn(date),
+                                 levelsOf(machine, at),
+                                 {},
+                                 {}};
             reading.levels.volts = Millivolts{machine.fullAt.value + 50 * dice.below(8)};
             if (date == today && machine.id.value == "heron") {
                 reading.levels.conditioner[0] = millilitres(290);
@@ -128,8 +127,14 @@ void addHandOvers(HistorySlice& records, const Centre& centre, QDate today, Dice
 
 }  // namespace
 
+OperationId operation(const QString& name) {
+    static const QUuid space(QStringLiteral("{6f1c2f6e-3d57-5b0e-9b1a-5a1f0c7d2e44}"));
+    return {QUuid::createUuidV5(space, name).toString(QUuid::WithoutBraces)};
+}
+
 HistorySlice yearOfRecords(const SeasonState& season, QDate today) {
     HistorySlice records;
+    records.patternVersions = patternVersions(season.centre, today);
     Dice dice(seed);
     const QDate first = today.addDays(-historyDays);
     const Instant begin = dayOf(season.centre, first).begin;
@@ -146,6 +151,9 @@ HistorySlice yearOfRecords(const SeasonState& season, QDate today) {
     }
     addReadings(records, season.centre, today, dice);
     addHandOvers(records, season.centre, today, dice);
+    addFills(records, season, today);
+    addTapes(records, season, today);
+    addInspections(records, season, today);
     return records;
 }
 

@@ -14,6 +14,7 @@ Machine heron() {
     machine.capacity.sparePacks = 1;
     machine.conditioners = {"Tideglass Amber", "Tideglass Clear"};
     machine.cleaner = "Reedwash 1:4";
+    machine.carryLength = Micrometres{762'000};  // 2.5 ft
     return machine;
 }
 
@@ -30,6 +31,7 @@ Machine grebe() {
     machine.capacity.sparePacks = 0;
     machine.conditioners = {"Tideglass Amber", QString()};
     machine.cleaner = "Reedwash 1:4";
+    machine.carryLength = Micrometres{548'640};  // 1.8 ft
     return machine;
 }
 
@@ -48,8 +50,8 @@ Outage relevelling(const Centre& centre, QDate today) {
     Outage outage;
     outage.id = {"relevelling"};
     outage.lanes = {11, 12};
-    outage.begin = dayOf(centre, today.addDays(-171)).begin;
-    outage.end = dayOf(centre, today.addDays(-170)).begin;
+    outage.begin = dayOf(centre, today.addDays(-relevelledDaysAgo - 1)).begin;
+    outage.end = dayOf(centre, today.addDays(-relevelledDaysAgo)).begin;
     outage.note = "Approach and lanes 11-12 relevelled";
     return outage;
 }

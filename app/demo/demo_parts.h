@@ -8,7 +8,8 @@
 
 namespace laneward::demo {
 
-inline constexpr int historyDays = 364;  ///< whole weeks, so that weekdays stay what they are
+inline constexpr int historyDays = 364;        ///< whole weeks, so that weekdays stay what they are
+inline constexpr int relevelledDaysAgo = 170;  ///< lanes 11 and 12
 
 /// splitmix64 (Steele, Lea, Flood 2014, figure 1): tiny, and the same everywhere, which std distributions are not.
 class Dice {
@@ -24,12 +25,26 @@ private:
 };
 
 Centre house(QDate today);
+/// A fixed id for each name.
+OperationId operation(const QString& name);
 std::vector<Pattern> patterns();
+/// Every pattern's versions; the house pattern was changed twice in the year.
+std::vector<PatternVersion> patternVersions(const Centre& centre, QDate today);
+/// The edition of the pattern that was in force at `t`.
+std::int64_t editionAt(const std::vector<PatternVersion>& versions, const PatternId& pattern, Instant t);
+const Pattern* versionOf(const std::vector<PatternVersion>& versions, const PatternId& pattern, std::int64_t edition);
 /// What returns every week or day: leagues of a last and a present season, and what goes on all the year round.
 std::vector<Series> diary(QDate today);
 /// The diary with all that is out of the ordinary; no two events claim a lane at one time.
 std::vector<Series> events(QDate today);
 /// Records of the year before `today`; `season` holds centre, series and patterns.
 HistorySlice yearOfRecords(const SeasonState& season, QDate today);
+/// Tanks filled up to their lines through the year, with what was poured: Heron puts out more Amber of late. To be called with
+/// the year's runs.
+void addFills(HistorySlice& records, const SeasonState& season, QDate today);
+/// Tapes of the year's runs: what the film should be, as people read it.
+void addTapes(HistorySlice& records, const SeasonState& season, QDate today);
+/// Inspections of some lanes through two years.
+void addInspections(HistorySlice& records, const SeasonState& season, QDate today);
 
 }  // namespace laneward::demo

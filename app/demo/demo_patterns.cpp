@@ -67,13 +67,54 @@ Pattern patternOf(const Recipe& recipe) {
     return pattern;
 }
 
+constexpr int houseEditions = 3;
+
+/// The house pattern before it was changed: first with less on the way back, then with less at each lap.
+Pattern earlier(Pattern house, int edition) {
+    house.edition = edition;
+    for (Stroke& stroke : house.strokes)
+        stroke.dose = Microlitres{edition == 1 ? 43 : 44};
+    if (edition == 1) house.strokes.back().to = feet(14);
+    house.note = edition == 1 ? "The house pattern, first try." : "The house pattern.";
+    return house;
+}
+
 }  // namespace
 
 std::vector<Pattern> patterns() {
     std::vector<Pattern> all;
-    for (const Recipe& recipe : recipes)
+    for (const Recipe& recipe : recipes) {
         all.push_back(patternOf(recipe));
+        all.back().edition = all.back().id.value == "wren-36" ? houseEditions : 1;
+    }
     return all;
+}
+
+std::vector<PatternVersion> patternVersions(const Centre& centre, QDate today) {
+    const auto since = [&](int daysAgo) { return dayOf(centre, today.addDays(-daysAgo)).begin + minutes(5 * 60); };
+    std::vector<PatternVersion> all;
+    for (const Pattern& pattern : patterns()) {
+        const bool isHouse = pattern.edition == houseEditions;
+        if (isHouse) {
+            all.push_back({earlier(pattern, 1), since(historyDays + 30), {"rowan"}});
+            all.push_back({earlier(pattern, 2), since(251), {"tamsin"}});
+        }
+        all.push_back({pattern, since(isHouse ? 118 : historyDays + 30), {isHouse ? "tamsin" : "rowan"}});
+    }
+    return all;
+}
+
+std::int64_t editionAt(const std::vector<PatternVersion>& versions, const PatternId& pattern, Instant t) {
+    std::int64_t edition = 0;
+    for (const PatternVersion& version : versions)
+        if (version.pattern.id == pattern && version.since <= t) edition = version.pattern.edition;
+    return edition;
+}
+
+const Pattern* versionOf(const std::vector<PatternVersion>& versions, const PatternId& pattern, std::int64_t edition) {
+    for (const PatternVersion& version : versions)
+        if (version.pattern.id == pattern && version.pattern.edition == edition) return &version.pattern;
+    return nullptr;
 }
 
 }  // namespace laneward::demo

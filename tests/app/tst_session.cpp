@@ -68,6 +68,7 @@ private Q_SLOTS:
     void aSinglePersonIsNotAsked();
     void recordsAreUndoneByCounterRecords();
     void aReadingIsUndone();
+    void measurementsAreUndone();
     void confirmingTheDayStoresTheVersion();
     void slippingPlansTonightAgain();
     void slippingReleasesConfirmedJobsInTheWay();
@@ -295,6 +296,24 @@ void SessionTest::aReadingIsUndone() {
     QVERIFY(session->planningState().levels.front() == before);
     session->undoStack().redo();
     QCOMPARE(session->planningState().levels.front().conditioner[0].value, millilitres(300).value);
+}
+
+void SessionTest::measurementsAreUndone() {
+    support::Evening evening;
+    const auto session = support::sessionOn(evening);
+    TapeReading tape{{}, session->now(), {}, {"m1"}, session->season().patterns.front().id, 0, 3, 0, feet(22), {}, {}, {}};
+    tape.milliUnits[19] = 48'000;
+    const Inspection inspection{{}, session->now(), {}, 3, {{GeometryFeature::Tilt, feet(20), Micrometres{300}}}, {}, {}};
+    QVERIFY(session->record("Measured", {tape, inspection}));
+    const auto tapes = [&] { return standing(*session->store().tapes(allRecords)).size(); };
+    const auto inspections = [&] { return standing(*session->store().inspections(allRecords)).size(); };
+    for (int round = 0; round < 2; ++round) {
+        QVERIFY(tapes() == 1 && inspections() == 1);
+        session->undoStack().undo();
+        QVERIFY(tapes() == 0 && inspections() == 0);
+        session->undoStack().redo();
+    }
+    QCOMPARE(session->store().tapes(allRecords)->front().person.value, QString("ada"));
 }
 
 void SessionTest::confirmingTheDayStoresTheVersion() {

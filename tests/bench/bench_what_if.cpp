@@ -123,7 +123,6 @@ void growth() {
         measure({lanes, 60, 365});
     for (int series : {10, 30, 100, 300, 1'000})
         measure({64, series, 365});
-    // Nothing is expanded beyond five years, see limits.h.
     for (int days : {30, 90, 365, 1'095, 1'825, 3'650})
         measure({64, 60, days});
 }

@@ -1,4 +1,6 @@
 #include "app/demo/demo_centre.h"
+#include "core/patterns/reading_compare.h"
+#include "core/season/output_drift.h"
 
 #include <QTest>
 
@@ -31,6 +33,11 @@ private Q_SLOTS:
     void everyEveningIsBusy_data();
     void everyEveningIsBusy();
     void recordsReachBackAYear();
+    void theHousePatternHasVersions();
+    void tapesAgreeWithTheFilm();
+    void lanesWereInspected();
+    void oneMachineDrifts_data();
+    void oneMachineDrifts();
 };
 
 void DemoTest::theSameDateGivesTheSameCentre() {
@@ -42,6 +49,9 @@ void DemoTest::theSameDateGivesTheSameCentre() {
     QCOMPARE(noon.history.incidents, night.history.incidents);
     QCOMPARE(noon.history.readings, night.history.readings);
     QCOMPARE(noon.history.handOvers, night.history.handOvers);
+    QCOMPARE(noon.history.tapes, night.history.tapes);
+    QCOMPARE(noon.history.inspections, night.history.inspections);
+    QCOMPARE(noon.history.patternVersions, night.history.patternVersions);
     QVERIFY(!(noon.season == demoCentre(day(1)).season));
 }
 
@@ -101,6 +111,16 @@ void DemoTest::everythingIsSound() {
         QVERIFY(ids.insert(note.id.value).second);
     for (const LevelReading& reading : file.history.readings)
         QVERIFY(ids.insert(reading.id.value).second);
+    for (const TapeReading& reading : file.history.tapes) {
+        QVERIFY(ids.insert(reading.id.value).second);
+        QVERIFY(faultsOf(reading, 24).empty() && reading.at < day(3));
+    }
+    for (const Inspection& inspection : file.history.inspections) {
+        QVERIFY(ids.insert(inspection.id.value).second);
+        QVERIFY(faultsOf(inspection, 24).empty() && inspection.at < day(3));
+    }
+    for (const LevelReading& reading : file.history.readings)
+        QVERIFY(reading.levels.at < day(3));
 }
 
 void DemoTest::nothingConflicts() {
@@ -154,6 +174,82 @@ void DemoTest::recordsReachBackAYear() {
     QVERIFY(file.history.handOvers.size() >= 30);
     for (const Job& job : file.history.jobs)
         QVERIFY(job.date < QDate(2026, 11, 12));
+}
+
+void DemoTest::theHousePatternHasVersions() {
+    const CentreFile file = demoCentre(day(3));
+    std::map<QString, std::vector<PatternVersion>> versions;
+    for (const PatternVersion& version : file.history.patternVersions)
+        versions[version.pattern.id.value].push_back(version);
+    QCOMPARE(versions.size(), size_t(7));
+    for (const Pattern& pattern : file.season.patterns) {
+        const std::vector<PatternVersion>& own = versions[pattern.id.value];
+        QCOMPARE(own.size(), size_t(pattern.id.value == "wren-36" ? 3 : 1));
+        QVERIFY(own.back().pattern == pattern);
+        for (const PatternVersion& version : own)
+            QVERIFY(faultsOf(version.pattern).empty());
+    }
+    std::set<std::int64_t> run;
+    for (const RunLog& log : file.history.runs) {
+        QVERIFY(!log.pattern || log.patternVersion > 0);
+        if (log.pattern && log.pattern->value == "wren-36") run.insert(log.patternVersion);
+    }
+    QVERIFY((run == std::set<std::int64_t>{1, 2, 3}));
+}
+
+void DemoTest::tapesAgreeWithTheFilm() {
+    const CentreFile file = demoCentre(day(3));
+    QVERIFY(file.history.tapes.size() >= 50 && file.history.tapes.size() <= 70);
+    std::set<QString> machines;
+    for (const TapeReading& reading : file.history.tapes) {
+        const Machine* machine = findMachine(file.season.centre, reading.machine);
+        QVERIFY(machine && machine->carryLength > Micrometres{0});
+        machines.insert(machine->id.value);
+        for (const PatternVersion& version : file.history.patternVersions) {
+            if (version.pattern.id != reading.pattern || version.pattern.edition != reading.patternVersion) continue;
+            const ReadingComparison seen = compare(reading, version.pattern, machine->carryLength);
+            QCOMPARE(seen.count, 39);
+            QVERIFY2(std::abs(seen.meanError) < 0.3 && std::abs(seen.largest) < 0.7, qPrintable(reading.id.value));
+        }
+    }
+    QCOMPARE(machines.size(), size_t(2));
+}
+
+void DemoTest::lanesWereInspected() {
+    const CentreFile file = demoCentre(day(3));
+    std::map<int, int> inspections;
+    for (const Inspection& inspection : file.history.inspections)
+        ++inspections[inspection.lane];
+    QCOMPARE(inspections.size(), size_t(4));
+    for (const auto& [lane, count] : inspections)
+        QVERIFY(count >= 8);
+    QCOMPARE(dateOf(file.season.centre, file.history.inspections.front().at), QDate(2024, 11, 14));
+}
+
+void DemoTest::oneMachineDrifts_data() { everyEveningIsBusy_data(); }
+
+void DemoTest::oneMachineDrifts() {
+    QFETCH(int, days);
+    const CentreFile file = demoCentre(day(days));
+    const DriftHistory history{file.history.runs, file.history.readings, file.history.patternVersions, file.season.patterns};
+    for (const Machine& machine : file.season.centre.machines) {
+        for (int product = 0; product < products; ++product) {
+            const OutputDrift drift = outputDrift(history, machine, product);
+            const bool drifts = machine.id.value == "heron" && product == 0;
+            if (!drifts) {
+                QVERIFY2(drift.signals.empty(), qPrintable(machine.name + QString::number(product)));
+                continue;
+            }
+            QVERIFY(drift.isJudged() && drift.points.size() > 60);
+            std::set<DriftChart> now;
+            for (const DriftSignal& signal : drift.signals) {
+                QVERIFY(signal.high && !signal.runs.empty());
+                QVERIFY(signal.finding.values[1] > Value(day(days) - hours(24 * 65)));
+                if (signal.isNow) now.insert(signal.chart);
+            }
+            QVERIFY(now.contains(DriftChart::Average) && now.contains(DriftChart::Sum));
+        }
+    }
 }
 
 QTEST_GUILESS_MAIN(DemoTest)
