@@ -83,6 +83,7 @@ private Q_SLOTS:
     void recordsAnIncidentWithItsCaution();
     void leavesANoteForTheNextShift();
     void keepsAReading();
+    void keepsWhatAFillTook();
     void typedReadingSurvivesAChangeElsewhere();
     void barsSayWhatIsShort();
     void onlyWhatIsLeft();
@@ -364,6 +365,31 @@ void TodayTest::keepsAReading() {
     QVERIFY(attachSpare);
     desk.session->undoStack().undo();
     QCOMPARE(desk.session->planningState().levels.front().conditioner[0].value, millilitres(2'000).value);
+}
+
+void TodayTest::keepsWhatAFillTook() {
+    Desk desk;
+    auto* card = desk.part<ReadinessCard>();
+    desk.click("measure", card);
+    auto* form = card->findChild<LevelsForm*>();
+    auto* poured = form->findChild<QDoubleSpinBox*>("pouredCleaner");
+    QVERIFY(!poured->isVisible());
+    for (QPushButton* button : form->findChildren<QPushButton*>()) {
+        if (button->text() == "&Filled") button->click();
+    }
+    QVERIFY(poured->isVisible());
+    poured->setValue(4'200);
+    desk.click("keepReading", form);
+    const LevelReading reading = desk.session->season().readings.front();
+    QVERIFY(reading.poured);
+    QCOMPARE(reading.poured->cleaner.value, millilitres(4'200).value);
+    QVERIFY(reading.poured->toLine);
+    QCOMPARE(reading.levels.cleaner.value, millilitres(7'500).value);
+    // A reading without a fill says nothing of one.
+    desk.click("measure", card);
+    QVERIFY(!poured->isVisible());
+    desk.click("keepReading", form);
+    QVERIFY(!desk.session->season().readings.back().poured);
 }
 
 void TodayTest::typedReadingSurvivesAChangeElsewhere() {

@@ -14,9 +14,10 @@ namespace laneward {
 
 LevelsForm::LevelsForm(Session& session, const Machine& machine, QWidget* parent)
     : QWidget(parent), m_session(session), m_machine(machine) {
-    auto* form = new QFormLayout(this);
+    auto* form = m_form = new QFormLayout(this);
     form->setContentsMargins(0, 0, 0, 0);
     buildFields(form);
+    buildPoured(form);
     buildButtons(form);
 }
 
@@ -44,16 +45,60 @@ void LevelsForm::buildFields(QFormLayout* form) {
     addField(form, tr("&Lanes left on the pack:"), m_lanesLeft);
 }
 
+AmountBox* LevelsForm::pouredBox(Microlitres most) {
+    // A tank that was overfilled, or drained first, takes more than it holds.
+    auto* box = new AmountBox(m_session.season().centre.facts.settings.units, most * 2, this);
+    box->setSpecialValueText(tr("not read"));
+    box->setToolTip(tr("What it took to reach the line: from this Laneward learns what the machine really puts out"));
+    return box;
+}
+
+void LevelsForm::buildPoured(QFormLayout* form) {
+    const MachineCapacity& capacity = m_machine.capacity;
+    for (size_t slot = 0; slot < m_pouredConditioner.size(); ++slot) {
+        if (capacity.conditioner[slot] <= Microlitres{0}) continue;
+        m_pouredConditioner[slot] = pouredBox(capacity.conditioner[slot]);
+        addField(form, slot == 0 ? tr("Conditioner &poured in:") : tr("Second conditioner poured &in:"),
+                 m_pouredConditioner[slot]);
+    }
+    addField(form, tr("Cleaner poure&d in:"), m_pouredCleaner = pouredBox(capacity.cleaner));
+    m_pouredCleaner->setObjectName("pouredCleaner");
+    showPoured(false);
+}
+
+void LevelsForm::showPoured(bool filled) {
+    for (AmountBox* box : m_pouredConditioner) {
+        if (box) m_form->setRowVisible(box, filled);
+    }
+    m_form->setRowVisible(m_pouredCleaner, filled);
+}
+
+void LevelsForm::fill() {
+    for (size_t slot = 0; slot < m_conditioner.size(); ++slot) {
+        if (m_conditioner[slot]) m_conditioner[slot]->setAmount(m_machine.capacity.conditioner[slot]);
+    }
+    m_cleaner->setAmount(m_machine.capacity.cleaner);
+    showPoured(true);
+    if (m_pouredConditioner[0]) m_pouredConditioner[0]->setFocus();
+}
+
+std::optional<Poured> LevelsForm::poured() const {
+    Poured poured;
+    bool any = m_pouredCleaner->amount() > Microlitres{0};
+    poured.cleaner = m_pouredCleaner->amount();
+    for (size_t slot = 0; slot < m_pouredConditioner.size(); ++slot) {
+        if (!m_pouredConditioner[slot]) continue;
+        poured.conditioner[slot] = m_pouredConditioner[slot]->amount();
+        any = any || poured.conditioner[slot] > Microlitres{0};
+    }
+    return any ? std::optional(poured) : std::nullopt;
+}
+
 void LevelsForm::buildButtons(QFormLayout* form) {
     auto* filled = new QPushButton(tr("&Filled"), this);
     auto* emptied = new QPushButton(tr("&Emptied"), this);
     auto* swapped = new QPushButton(tr("Pac&k swapped"), this);
-    connect(filled, &QPushButton::clicked, this, [this] {
-        for (size_t slot = 0; slot < m_conditioner.size(); ++slot) {
-            if (m_conditioner[slot]) m_conditioner[slot]->setAmount(m_machine.capacity.conditioner[slot]);
-        }
-        m_cleaner->setAmount(m_machine.capacity.cleaner);
-    });
+    connect(filled, &QPushButton::clicked, this, &LevelsForm::fill);
     connect(emptied, &QPushButton::clicked, this, [this] { m_waste->setAmount({0}); });
     connect(swapped, &QPushButton::clicked, this, [this] { m_lanesLeft->setValue(m_machine.capacity.lanesPerCharge); });
     auto* quick = new QHBoxLayout;
@@ -80,6 +125,11 @@ void LevelsForm::begin(const MachineLevels& levels) {
     m_cleaner->setAmount(levels.cleaner);
     m_waste->setAmount(levels.waste);
     m_lanesLeft->setValue(levels.lanesLeft);
+    for (AmountBox* box : m_pouredConditioner) {
+        if (box) box->setAmount({});
+    }
+    m_pouredCleaner->setAmount({});
+    showPoured(false);
     m_volts->setFocus();
     m_volts->selectAll();
 }
@@ -109,7 +159,7 @@ void LevelsForm::submit() {
     levels.waste = m_waste->amount();
     levels.lanesLeft = m_lanesLeft->value();
     if (m_volts->value() > 0) levels.volts = Millivolts{std::llround(m_volts->value() * 1000)};
-    Q_EMIT finished(levels);
+    Q_EMIT finished(levels, poured());
 }
 
 }  // namespace laneward

@@ -23,7 +23,8 @@ public:
     void begin(const MachineLevels& levels);
 
 Q_SIGNALS:
-    void finished(const MachineLevels& levels);
+    /// `poured` when tanks were filled and somebody read how much it took.
+    void finished(const laneward::MachineLevels& levels, const std::optional<laneward::Poured>& poured);
     void cancelled();
 
 protected:
@@ -31,6 +32,11 @@ protected:
 
 private:
     void buildFields(QFormLayout* form);
+    void buildPoured(QFormLayout* form);
+    AmountBox* pouredBox(Microlitres most);
+    void showPoured(bool filled);
+    void fill();
+    std::optional<Poured> poured() const;
     void buildButtons(QFormLayout* form);
     void submit();
 
@@ -41,6 +47,9 @@ private:
     AmountBox* m_cleaner = nullptr;
     AmountBox* m_waste = nullptr;
     QSpinBox* m_lanesLeft = nullptr;
+    QFormLayout* m_form = nullptr;
+    std::array<AmountBox*, conditionerSlots> m_pouredConditioner{};  ///< seen once the tanks are said to be filled
+    AmountBox* m_pouredCleaner = nullptr;
 };
 
 }  // namespace laneward

@@ -136,9 +136,10 @@ void ReadinessCard::openForm(bool open) {
     if (open) m_form->begin(m_readiness.now);
 }
 
-void ReadinessCard::keep(const MachineLevels& levels) {
+void ReadinessCard::keep(const MachineLevels& levels, const std::optional<Poured>& poured) {
     LevelReading reading;
     reading.levels = levels;
+    reading.poured = poured;
     if (m_session.record(tr("Reading of %1").arg(shown(m_machine.name)), {reading})) m_measure->setChecked(false);
 }
 

@@ -32,7 +32,7 @@ public:
 private:
     void build();
     void openForm(bool open);
-    void keep(const MachineLevels& levels);
+    void keep(const MachineLevels& levels, const std::optional<Poured>& poured);
     QString voltsLine(const Readiness& readiness) const;
 
     Session& m_session;
