@@ -231,6 +231,77 @@
     </message>
 </context>
 <context>
+    <name>PatternPaper</name>
+    <message>
+        <source>%1, version %2. It ends at %3.</source>
+        <translation>%1, Version %2. Es endet bei %3.</translation>
+    </message>
+    <message>
+        <source>%1 a lane: %2 out, %3 back.</source>
+        <translation>%1 je Bahn: %2 hin, %3 zurück.</translation>
+    </message>
+    <message>
+        <source>The clean covers the whole lane.</source>
+        <translation>Gereinigt wird die ganze Bahn.</translation>
+    </message>
+    <message>
+        <source>The clean covers the oiled part only.</source>
+        <translation>Gereinigt wird nur der geölte Teil.</translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <translation>Nr.</translation>
+    </message>
+    <message>
+        <source>Way</source>
+        <translation>Weg</translation>
+    </message>
+    <message>
+        <source>Boards</source>
+        <translation>Leisten</translation>
+    </message>
+    <message>
+        <source>Laps</source>
+        <translation>Durchgänge</translation>
+    </message>
+    <message>
+        <source>Dose, µL</source>
+        <translation>Dosis, µL</translation>
+    </message>
+    <message>
+        <source>From – to</source>
+        <translation>Von – bis</translation>
+    </message>
+    <message>
+        <source>Conditioner</source>
+        <translation>Bahnöl</translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation>Menge</translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation>hin</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>zurück</translation>
+    </message>
+    <message>
+        <source>%1 – %2</source>
+        <translation>%1 – %2</translation>
+    </message>
+    <message>
+        <source>Film without carry, in units (1 unit = 0.0167 mL per square foot):</source>
+        <translation>Film ohne Verschleppung, in Einheiten (1 Einheit = 0,0167 mL je Quadratfuß):</translation>
+    </message>
+    <message>
+        <source>Film from the brush of %1, in units (1 unit = 0.0167 mL per square foot):</source>
+        <translation>Film von der Bürste von %1, in Einheiten (1 Einheit = 0,0167 mL je Quadratfuß):</translation>
+    </message>
+</context>
+<context>
     <name>Readiness</name>
     <message>
         <source>%1, tonight takes %2</source>
@@ -317,6 +388,53 @@
         <source>%1, lanes %2: not in the next four weeks</source>
         <comment>event</comment>
         <translation>%1, Bahn %2: nicht in den nächsten vier Wochen</translation>
+    </message>
+</context>
+<context>
+    <name>StrokeRows</name>
+    <message>
+        <source>a board is a whole number from 1 to 39</source>
+        <translation>eine Leiste ist eine ganze Zahl von 1 bis 39</translation>
+    </message>
+    <message>
+        <source>the last board comes before the first</source>
+        <translation>die letzte Leiste liegt vor der ersten</translation>
+    </message>
+    <message>
+        <source>a whole number from %1 to %2</source>
+        <translation>eine ganze Zahl von %1 bis %2</translation>
+    </message>
+    <message>
+        <source>a distance on the lane, from 0 to %1</source>
+        <translation>eine Entfernung auf der Bahn, von 0 bis %1</translation>
+    </message>
+    <message>
+        <source>the far end is not beyond the near end</source>
+        <translation>das ferne Ende liegt nicht hinter dem nahen</translation>
+    </message>
+    <message>
+        <source>this is beyond the end of the pattern</source>
+        <translation>das liegt hinter dem Ende des Ölmusters</translation>
+    </message>
+    <message>
+        <source>a pattern ends on the lane, at most %1 from the foul line</source>
+        <translation>ein Ölmuster endet auf der Bahn, höchstens %1 von der Foullinie</translation>
+    </message>
+    <message>
+        <source>a pattern needs a name</source>
+        <translation>ein Ölmuster braucht einen Namen</translation>
+    </message>
+    <message>
+        <source>the name is too long</source>
+        <translation>der Name ist zu lang</translation>
+    </message>
+    <message>
+        <source>a pattern needs a stroke</source>
+        <translation>ein Ölmuster braucht einen Ölzug</translation>
+    </message>
+    <message>
+        <source>stroke %1: %2</source>
+        <translation>Ölzug %1: %2</translation>
     </message>
 </context>
 <context>
@@ -639,14 +757,6 @@
         <translation>jede Veranstaltung mit ihren Bahnen und dem, was sie von ihnen verlangt</translation>
     </message>
     <message>
-        <source>the whole centre, its events or patterns, or its jobs as a calendar</source>
-        <translation>das ganze Center, seine Veranstaltungen oder Ölmuster, oder seine Aufträge als Kalender</translation>
-    </message>
-    <message>
-        <source>reads a whole centre, or events or patterns into one; all or nothing</source>
-        <translation>liest ein ganzes Center ein oder Veranstaltungen oder Ölmuster in eines; alles oder nichts</translation>
-    </message>
-    <message>
         <source>the jobs, their reasons, and what cannot be met</source>
         <translation>die Aufträge, ihre Gründe und was nicht zu erfüllen ist</translation>
     </message>
@@ -720,6 +830,37 @@
         <translation>%1: erfasste Einträge: %2
 </translation>
     </message>
+    <message>
+        <source>the whole centre, one kind of its rows (series, strokes, readings, inspections), or its jobs as a calendar</source>
+        <translation>das ganze Center, eine Art seiner Zeilen (series, strokes, readings, inspections) oder seine Aufträge als Kalender</translation>
+    </message>
+    <message>
+        <source>volumes and film of a pattern; --lane N shows the Nth lane of a clean brush</source>
+        <translation>Mengen und Film eines Ölmusters; --lane N zeigt die N-te Bahn einer sauberen Bürste</translation>
+    </message>
+    <message>
+        <source>reads a whole centre, or rows of one kind into it (series, strokes, readings, inspections); all or nothing</source>
+        <translation>liest ein ganzes Center oder Zeilen einer Art hinein (series, strokes, readings, inspections); alles oder nichts</translation>
+    </message>
+    <message>
+        <source>%1: %2 new; nothing was written
+</source>
+        <translation>%1: %2 neu; nichts wurde geschrieben
+</translation>
+    </message>
+    <message>
+        <source>%1: %2 new
+</source>
+        <translation>%1: %2 neu
+</translation>
+    </message>
+</context>
+<context>
+    <name>film</name>
+    <message>
+        <source>Units</source>
+        <translation>Einheiten</translation>
+    </message>
 </context>
 <context>
     <name>laneward::AmountBox</name>
@@ -739,6 +880,48 @@
     <message>
         <source>Leave it (Esc)</source>
         <translation>So lassen (Esc)</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::BoardModel</name>
+    <message>
+        <source>not a number</source>
+        <translation>keine Zahl</translation>
+    </message>
+    <message>
+        <source>film cannot be below nothing</source>
+        <translation>weniger als nichts gibt es nicht</translation>
+    </message>
+    <message>
+        <source>more than %1 units cannot be</source>
+        <translation>mehr als %1 Einheiten gibt es nicht</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more value(s) were pasted than there are boards</source>
+        <translation>
+            <numerusform>%n Wert mehr wurde eingefügt, als es Leisten gibt</numerusform>
+            <numerusform>%n Werte mehr wurden eingefügt, als es Leisten gibt</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Board %1, %2: %3</source>
+        <translation>Leiste %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Read, units</source>
+        <translation>Gemessen, Einheiten</translation>
+    </message>
+    <message>
+        <source>Computed</source>
+        <translation>Berechnet</translation>
+    </message>
+    <message>
+        <source>Difference</source>
+        <translation>Unterschied</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Bemerkung</translation>
     </message>
 </context>
 <context>
@@ -862,6 +1045,64 @@
     <message>
         <source>Enter edits, N creates, Delete takes away; drag or Alt+arrows move, Alt+Shift+arrows stretch, Space picks up.</source>
         <translation>Eingabetaste bearbeitet, N legt an, Entf entfernt; Ziehen oder Alt+Pfeile verschieben, Alt+Umschalt+Pfeile dehnen, die Leertaste hebt auf.</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::CarryPanel</name>
+    <message>
+        <source>How far the brush carries conditioner on</source>
+        <translation>Wie weit die Bürste Bahnöl mitnimmt</translation>
+    </message>
+    <message>
+        <source>%1 m</source>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>%1 ft</source>
+        <translation>%1 ft</translation>
+    </message>
+    <message>
+        <source>%1: no tape readings yet; type one and name the machine.</source>
+        <translation>%1: noch keine Filmmessungen; eine eintippen und die Maschine nennen.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>in use: %1</source>
+        <translation>in Gebrauch: %1</translation>
+    </message>
+    <message>
+        <source>in use: none</source>
+        <translation>in Gebrauch: keine</translation>
+    </message>
+    <message numerus="yes">
+        <source>from its newest %n reading(s)</source>
+        <translation>
+            <numerusform>aus der neuesten Messung</numerusform>
+            <numerusform>aus den neuesten %n Messungen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: the readings do not bound the carry length (%2 or more, %3); %4.</source>
+        <translation>%1: Die Messungen begrenzen die Mitnahmelänge nicht (%2 oder mehr, %3); %4.</translation>
+    </message>
+    <message>
+        <source>%1 carries %2 on (95 % interval %3 to %4, %5), and lays %6 of what the patterns say (%7 to %8); %9.</source>
+        <translation>%1 nimmt %2 weit mit (95-%-Intervall %3 bis %4, %5) und legt das %6-Fache dessen, was die Ölmuster sagen (%7 bis %8); %9.</translation>
+    </message>
+    <message>
+        <source>Adopt for %1</source>
+        <translation>Für %1 übernehmen</translation>
+    </message>
+    <message>
+        <source>Films are then computed with %1</source>
+        <translation>Filme werden dann mit %1 berechnet</translation>
+    </message>
+    <message>
+        <source>Carry length of %1: %2</source>
+        <translation>Mitnahmelänge von %1: %2</translation>
     </message>
 </context>
 <context>
@@ -1042,6 +1283,207 @@
     <message>
         <source>%1, %2 to %3: Enter keeps it, Esc leaves it as it was</source>
         <translation>%1, %2 bis %3: Eingabetaste übernimmt, Esc lässt alles, wie es war</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::DriftPanel</name>
+    <message>
+        <source>cleaner</source>
+        <translation>Reiniger</translation>
+    </message>
+    <message>
+        <source>conditioner %1</source>
+        <translation>Bahnöl %1</translation>
+    </message>
+    <message>
+        <source>The records could not be read: %1</source>
+        <translation>Die Aufzeichnungen konnten nicht gelesen werden: %1</translation>
+    </message>
+    <message>
+        <source>There is no machine yet: set one up first.</source>
+        <translation>Es gibt noch keine Maschine: zuerst eine einrichten.</translation>
+    </message>
+    <message numerus="yes">
+        <source>No fill up to the line is on record yet. Whenever the tank is filled, write down how much was poured; drift is judged from %n fill(s) on.</source>
+        <translation>
+            <numerusform>Noch ist keine Füllung bis zur Linie aufgezeichnet. Bei jedem Füllen aufschreiben, wie viel eingegossen wurde; beurteilt wird ab %n Füllung.</numerusform>
+            <numerusform>Noch ist keine Füllung bis zur Linie aufgezeichnet. Bei jedem Füllen aufschreiben, wie viel eingegossen wurde; beurteilt wird ab %n Füllungen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>◆ signal   ● fill   ○ fill of the baseline   – – limits   — centre and values</source>
+        <translation>◆ Signal   ● Füllung   ○ Füllung des Vergleichs   – – Grenzen   — Mitte und Werte</translation>
+    </message>
+    <message>
+        <source>● fill</source>
+        <translation>● Füllung</translation>
+    </message>
+    <message>
+        <source>◆ now</source>
+        <translation>◆ jetzt</translation>
+    </message>
+    <message>
+        <source>◇ passed</source>
+        <translation>◇ vergangen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>No fill signals: the machine puts out what it did in its baseline.</source>
+        <translation>Keine Füllung fällt auf: Die Maschine gibt so viel ab wie im Vergleich.</translation>
+    </message>
+    <message>
+        <source>Nothing is judged yet.</source>
+        <translation>Noch wird nichts beurteilt.</translation>
+    </message>
+    <message>
+        <source>Fault is written down</source>
+        <translation>Störung ist aufgeschrieben</translation>
+    </message>
+    <message>
+        <source>&amp;Write down a fault</source>
+        <translation>Störung auf&amp;schreiben</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) that led to the signal</source>
+        <translation>
+            <numerusform>%n Lauf, der zum Signal führte</numerusform>
+            <numerusform>%n Läufe, die zum Signal führten</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) since the fill before</source>
+        <translation>
+            <numerusform>%n Lauf seit der vorigen Füllung</numerusform>
+            <numerusform>%n Läufe seit der vorigen Füllung</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Write down a fault of %1</source>
+        <translation>Störung an %1 aufschreiben</translation>
+    </message>
+    <message>
+        <source>Every machine puts out what it did in its baseline</source>
+        <translation>Jede Maschine gibt so viel ab wie im Vergleich</translation>
+    </message>
+    <message>
+        <source>Too few fills yet to judge any machine&apos;s output</source>
+        <translation>Noch zu wenige Füllungen, um die Abgabe einer Maschine zu beurteilen</translation>
+    </message>
+    <message>
+        <source>No fill up to the line is on record yet</source>
+        <translation>Noch ist keine Füllung bis zur Linie aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>&amp;Machine:</source>
+        <translation>&amp;Maschine:</translation>
+    </message>
+    <message>
+        <source>&amp;Product:</source>
+        <translation>&amp;Mittel:</translation>
+    </message>
+    <message>
+        <source>C&amp;hart:</source>
+        <translation>&amp;Diagramm:</translation>
+    </message>
+    <message numerus="yes">
+        <source>the first %n fill(s)</source>
+        <translation>
+            <numerusform>die erste Füllung</numerusform>
+            <numerusform>die ersten %n Füllungen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>the fills from … to …</source>
+        <translation>die Füllungen von … bis …</translation>
+    </message>
+    <message>
+        <source>&amp;Baseline:</source>
+        <translation>&amp;Vergleich:</translation>
+    </message>
+    <message>
+        <source>Baseline from</source>
+        <translation>Vergleich von</translation>
+    </message>
+    <message>
+        <source>Baseline to</source>
+        <translation>Vergleich bis</translation>
+    </message>
+    <message>
+        <source>Control chart of the fills; arrow keys walk from fill to fill</source>
+        <translation>Regelkarte der Füllungen; Pfeiltasten gehen von Füllung zu Füllung</translation>
+    </message>
+    <message>
+        <source>Signals</source>
+        <translation>Signale</translation>
+    </message>
+    <message>
+        <source>Signals of the charts</source>
+        <translation>Signale der Regelkarten</translation>
+    </message>
+    <message>
+        <source>Keeps the finding as an incident of the machine, for whoever services it</source>
+        <translation>Hält den Befund als Vorfall der Maschine fest, für die nächste Wartung</translation>
+    </message>
+    <message>
+        <source>Runs behind it</source>
+        <translation>Läufe dahinter</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::DriftPlots</name>
+    <message>
+        <source>poured over nominal</source>
+        <translation>eingegossen zu Sollwert</translation>
+    </message>
+    <message>
+        <source>change from the fill before</source>
+        <translation>Unterschied zur vorigen Füllung</translation>
+    </message>
+    <message>
+        <source>smoothed average</source>
+        <translation>geglättetes Mittel</translation>
+    </message>
+    <message>
+        <source>cumulative sums</source>
+        <translation>aufgelaufene Summen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s)</source>
+        <translation>
+            <numerusform>%n Lauf</numerusform>
+            <numerusform>%n Läufe</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Fill of %1: %2 poured where the patterns say %3 (ratio %4), %5</source>
+        <translation>Füllung vom %1: %2 eingegossen, Sollwert %3 (Verhältnis %4), %5</translation>
+    </message>
+    <message>
+        <source>%1; part of the baseline</source>
+        <translation>%1; Teil des Vergleichs</translation>
+    </message>
+    <message>
+        <source>%1; signals: %2</source>
+        <translation>%1; Signale: %2</translation>
+    </message>
+    <message>
+        <source>%1: the latest fill of %2 is out of the ordinary</source>
+        <translation>%1: Die letzte Füllung von %2 fällt aus dem Rahmen</translation>
+    </message>
+    <message>
+        <source>%1 puts out %2 % more %3 than in its baseline since %4</source>
+        <translation>%1 gibt %2 % mehr %3 ab als im Vergleich, seit %4</translation>
+    </message>
+    <message>
+        <source>%1 puts out %2 % less %3 than in its baseline since %4</source>
+        <translation>%1 gibt %2 % weniger %3 ab als im Vergleich, seit %4</translation>
+    </message>
+    <message>
+        <source>%1: %2, lanes %3</source>
+        <translation>%1: %2, Bahnen %3</translation>
     </message>
 </context>
 <context>
@@ -1263,6 +1705,138 @@
     </message>
 </context>
 <context>
+    <name>laneward::FilmPanel</name>
+    <message>
+        <source>No film yet: write a stroke, or mend those that are marked.</source>
+        <translation>Noch kein Film: einen Ölzug schreiben oder die markierten berichtigen.</translation>
+    </message>
+    <message>
+        <source>in a long run</source>
+        <translation>in langem Lauf</translation>
+    </message>
+    <message>
+        <source>lane </source>
+        <comment>before a number: the how manieth lane of a run</comment>
+        <translation>Bahn </translation>
+    </message>
+    <message>
+        <source>Which lane of the run, from a clean brush: the first lanes get less</source>
+        <translation>Die wievielte Bahn des Laufs, von sauberer Bürste an: die ersten Bahnen bekommen weniger</translation>
+    </message>
+    <message>
+        <source>Lane of the run</source>
+        <translation>Bahn des Laufs</translation>
+    </message>
+    <message>
+        <source>&amp;Brush of</source>
+        <translation>&amp;Bürste von</translation>
+    </message>
+    <message>
+        <source>&amp;Print one page…</source>
+        <translation>Eine Seite &amp;drucken…</translation>
+    </message>
+    <message>
+        <source>&amp;Map as a picture (PNG)…</source>
+        <translation>Karte als &amp;Bild (PNG)…</translation>
+    </message>
+    <message>
+        <source>&amp;Figures as a table (CSV)…</source>
+        <translation>&amp;Zahlen als Tabelle (CSV)…</translation>
+    </message>
+    <message>
+        <source>%1, carries %2</source>
+        <comment>machine, length</comment>
+        <translation>%1, verschleppt über %2</translation>
+    </message>
+    <message>
+        <source>no machine: without carry</source>
+        <translation>keine Ölmaschine: ohne Verschleppung</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>as it is kept</source>
+        <translation>wie es gespeichert ist</translation>
+    </message>
+    <message>
+        <source>version %1, from %2</source>
+        <translation>Version %1, seit %2</translation>
+    </message>
+    <message>
+        <source>%1 less %2</source>
+        <translation>%1 minus %2</translation>
+    </message>
+    <message>
+        <source>Save the map</source>
+        <translation>Karte speichern</translation>
+    </message>
+    <message>
+        <source>Picture (*.png)</source>
+        <translation>Bild (*.png)</translation>
+    </message>
+    <message>
+        <source>%1 could not be written; nothing was saved.</source>
+        <translation>%1 konnte nicht geschrieben werden; nichts wurde gespeichert.</translation>
+    </message>
+    <message>
+        <source>Save the figures</source>
+        <translation>Zahlen speichern</translation>
+    </message>
+    <message>
+        <source>CSV (*.csv)</source>
+        <translation>CSV (*.csv)</translation>
+    </message>
+    <message>
+        <source>Show the difference</source>
+        <translation>Unterschied zeigen</translation>
+    </message>
+    <message>
+        <source>Besi&amp;de</source>
+        <translation>Da&amp;neben</translation>
+    </message>
+    <message>
+        <source>Give out</source>
+        <translation>Ausgeben</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::FilmProfiles</name>
+    <message>
+        <source>Film across the boards and along a board</source>
+        <translation>Film quer über die Leisten und entlang einer Leiste</translation>
+    </message>
+    <message>
+        <source>Across, at %1</source>
+        <translation>Quer, bei %1</translation>
+    </message>
+    <message>
+        <source>Along board %1</source>
+        <translation>Entlang Leiste %1</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::FilmView</name>
+    <message>
+        <source>Film map</source>
+        <translation>Filmkarte</translation>
+    </message>
+    <message>
+        <source>%1: %2 units, %3 µm</source>
+        <comment>pattern, film</comment>
+        <translation>%1: %2 Einheiten, %3 µm</translation>
+    </message>
+    <message>
+        <source>Board %1, %2: %3</source>
+        <translation>Leiste %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
+    </message>
+</context>
+<context>
     <name>laneward::FirstPage</name>
     <message>
         <source>Which lanes need what tonight?</source>
@@ -1295,6 +1869,150 @@
     <message>
         <source>A file that already exists, on this computer.</source>
         <translation>Eine vorhandene Datei auf diesem Computer.</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::GeometryModel</name>
+    <message>
+        <source>%1 mm</source>
+        <translation>%1 mm</translation>
+    </message>
+    <message>
+        <source>%1 in</source>
+        <translation>%1 in</translation>
+    </message>
+    <message>
+        <source>never</source>
+        <translation>nie</translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation>nicht gemessen</translation>
+    </message>
+    <message>
+        <source>%1 ✓ ok</source>
+        <translation>%1 ✓ gut</translation>
+    </message>
+    <message>
+        <source>%1 ! beyond</source>
+        <translation>%1 ! zu viel</translation>
+    </message>
+    <message>
+        <source>Lane %1, %2: %3</source>
+        <translation>Bahn %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Lane</source>
+        <translation>Bahn</translation>
+    </message>
+    <message>
+        <source>Last inspected</source>
+        <translation>Zuletzt geprüft</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::GeometryPanel</name>
+    <message>
+        <source>&amp;Type an inspection</source>
+        <translation>Prüfung ein&amp;tippen</translation>
+    </message>
+    <message>
+        <source>geometry.csv</source>
+        <translation>geometrie.csv</translation>
+    </message>
+    <message>
+        <source>Worst departure of each lane and feature</source>
+        <translation>Größte Abweichung jeder Bahn und jedes Merkmals</translation>
+    </message>
+    <message>
+        <source>◆ beyond the tolerance   ● within   – – tolerance</source>
+        <translation>◆ außerhalb der Toleranz   ● innerhalb   – – Toleranz</translation>
+    </message>
+    <message>
+        <source>Worst departure over the years; arrow keys walk from inspection to inspection</source>
+        <translation>Größte Abweichung über die Jahre; Pfeiltasten gehen von Prüfung zu Prüfung</translation>
+    </message>
+    <message>
+        <source>&amp;Correct this inspection</source>
+        <translation>Diese Prüfung &amp;berichtigen</translation>
+    </message>
+    <message>
+        <source>&amp;Withdraw it</source>
+        <translation>&amp;Zurücknehmen</translation>
+    </message>
+    <message>
+        <source>No lane has been inspected yet. Measure a lane at a few distances, then type the inspection here; each further one adds to its trend.</source>
+        <translation>Noch ist keine Bahn geprüft. Eine Bahn in einigen Entfernungen messen und die Prüfung hier eintippen; jede weitere setzt ihren Verlauf fort.</translation>
+    </message>
+    <message>
+        <source>The inspections could not be read: %1</source>
+        <translation>Die Prüfungen konnten nicht gelesen werden: %1</translation>
+    </message>
+    <message>
+        <source>%1: %2. Status: %3. Source: %4</source>
+        <translation>%1: %2. Stand: %3. Quelle: %4</translation>
+    </message>
+    <message>
+        <source>Lane %1: %2</source>
+        <translation>Bahn %1: %2</translation>
+    </message>
+    <message>
+        <source>departure, mm</source>
+        <translation>Abweichung, mm</translation>
+    </message>
+    <message>
+        <source>departure, in</source>
+        <translation>Abweichung, in</translation>
+    </message>
+    <message>
+        <source>within the tolerance</source>
+        <translation>innerhalb der Toleranz</translation>
+    </message>
+    <message>
+        <source>beyond the tolerance</source>
+        <translation>außerhalb der Toleranz</translation>
+    </message>
+    <message>
+        <source>%1: at worst %2 at %3, %4</source>
+        <translation>%1: höchstens %2 bei %3, %4</translation>
+    </message>
+    <message>
+        <source>This was never measured on this lane.</source>
+        <translation>Das wurde auf dieser Bahn nie gemessen.</translation>
+    </message>
+    <message>
+        <source>Withdraw the inspection of lane %1, %2</source>
+        <translation>Prüfung der Bahn %1, %2, zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Correct an inspection of lane %1</source>
+        <translation>Prüfung der Bahn %1 berichtigen</translation>
+    </message>
+    <message>
+        <source>Inspection of lane %1</source>
+        <translation>Prüfung der Bahn %1</translation>
+    </message>
+    <message>
+        <source>lane %1, %2 %3</source>
+        <translation>Bahn %1, %2 %3</translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n inspected lane(s) are within the tolerance</source>
+        <translation>
+            <numerusform>Die eine geprüfte Bahn ist innerhalb der Toleranz</numerusform>
+            <numerusform>Alle %n geprüften Bahnen sind innerhalb der Toleranz</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s) beyond the tolerance, worst: %1</source>
+        <translation>
+            <numerusform>%n Bahn außerhalb der Toleranz, am weitesten: %1</numerusform>
+            <numerusform>%n Bahnen außerhalb der Toleranz, am weitesten: %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No lane has been inspected yet</source>
+        <translation>Noch ist keine Bahn geprüft</translation>
     </message>
 </context>
 <context>
@@ -1413,6 +2131,112 @@
     <message>
         <source>Nothing recorded yet: say in a word what happened.</source>
         <translation>Noch nichts erfasst: kurz angeben, was geschehen ist.</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::InspectionForm</name>
+    <message>
+        <source>An inspection of a lane</source>
+        <translation>Eine Prüfung einer Bahn</translation>
+    </message>
+    <message>
+        <source>Departures from the true plane; up, or the right edge above the left, is +. Leave a cell empty where nothing was measured.</source>
+        <translation>Abweichungen von der wahren Ebene; nach oben, oder rechte Kante über der linken, ist +. Felder leer lassen, wo nichts gemessen wurde.</translation>
+    </message>
+    <message>
+        <source>&amp;Lane:</source>
+        <translation>&amp;Bahn:</translation>
+    </message>
+    <message>
+        <source>&amp;Taken:</source>
+        <translation>&amp;Gemessen:</translation>
+    </message>
+    <message>
+        <source>&amp;Note:</source>
+        <translation>Be&amp;merkung:</translation>
+    </message>
+    <message>
+        <source>Measured departures by distance and feature</source>
+        <translation>Gemessene Abweichungen nach Entfernung und Merkmal</translation>
+    </message>
+    <message>
+        <source>&amp;Keep the inspection</source>
+        <translation>Prüfung be&amp;halten</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>An inspection</source>
+        <translation>Eine Prüfung</translation>
+    </message>
+    <message>
+        <source>Correct an inspection</source>
+        <translation>Eine Prüfung berichtigen</translation>
+    </message>
+    <message>
+        <source>Nothing kept yet: row %1: %2.</source>
+        <translation>Noch nichts behalten: Zeile %1: %2.</translation>
+    </message>
+    <message>
+        <source>Nothing kept yet: no departure has been typed.</source>
+        <translation>Noch nichts behalten: Keine Abweichung ist eingetippt.</translation>
+    </message>
+    <message>
+        <source>Nothing kept yet: the time is still to come.</source>
+        <translation>Noch nichts behalten: Die Zeit liegt in der Zukunft.</translation>
+    </message>
+    <message>
+        <source>Nothing kept yet: %1.</source>
+        <translation>Noch nichts behalten: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::InspectionModel</name>
+    <message>
+        <source>the distance is not a number</source>
+        <translation>die Entfernung ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>the distance is not on the lane (0 to %1)</source>
+        <translation>die Entfernung liegt nicht auf der Bahn (0 bis %1)</translation>
+    </message>
+    <message>
+        <source>at which distance?</source>
+        <translation>in welcher Entfernung?</translation>
+    </message>
+    <message>
+        <source>%1 is not a number</source>
+        <translation>%1 ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>%1 beyond %2 cannot be</source>
+        <translation>%1 über %2 gibt es nicht</translation>
+    </message>
+    <message>
+        <source>%1, row %2: %3</source>
+        <translation>%1, Zeile %2: %3</translation>
+    </message>
+    <message>
+        <source>Distance, m</source>
+        <translation>Entfernung, m</translation>
+    </message>
+    <message>
+        <source>Distance, ft</source>
+        <translation>Entfernung, ft</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>%1, mm</source>
+        <translation>%1, mm</translation>
+    </message>
+    <message>
+        <source>%1, in</source>
+        <translation>%1, in</translation>
     </message>
 </context>
 <context>
@@ -1638,6 +2462,19 @@
     </message>
 </context>
 <context>
+    <name>laneward::LengthBox</name>
+    <message>
+        <source> m</source>
+        <comment>suffix</comment>
+        <translation> m</translation>
+    </message>
+    <message>
+        <source> ft</source>
+        <comment>suffix</comment>
+        <translation> ft</translation>
+    </message>
+</context>
+<context>
     <name>laneward::LevelBar</name>
     <message>
         <source>%1: %2</source>
@@ -1704,6 +2541,22 @@
     <message>
         <source>Cancel</source>
         <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>What it took to reach the line: from this Laneward learns what the machine really puts out</source>
+        <translation>Was bis zum Strich nötig war: daraus lernt Laneward, was die Ölmaschine wirklich abgibt</translation>
+    </message>
+    <message>
+        <source>Conditioner &amp;poured in:</source>
+        <translation>Bahnöl &amp;nachgefüllt:</translation>
+    </message>
+    <message>
+        <source>Second conditioner poured &amp;in:</source>
+        <translation>Zwe&amp;ites Bahnöl nachgefüllt:</translation>
+    </message>
+    <message>
+        <source>Cleaner poure&amp;d in:</source>
+        <translation>Reiniger nachgef&amp;üllt:</translation>
     </message>
 </context>
 <context>
@@ -2081,6 +2934,329 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     </message>
 </context>
 <context>
+    <name>laneward::PanelList</name>
+    <message>
+        <source>Save the list</source>
+        <translation>Liste speichern</translation>
+    </message>
+    <message>
+        <source>CSV (*.csv)</source>
+        <translation>CSV (*.csv)</translation>
+    </message>
+    <message>
+        <source>The list is in %1</source>
+        <translation>Die Liste ist in %1</translation>
+    </message>
+    <message>
+        <source>%1 could not be written; nothing was changed.</source>
+        <translation>%1 konnte nicht geschrieben werden; nichts wurde geändert.</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::PatternEditor</name>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Name</translation>
+    </message>
+    <message>
+        <source>Stroke %1</source>
+        <translation>Ölzug %1</translation>
+    </message>
+    <message>
+        <source>A new stroke away from the foul line</source>
+        <translation>Ein neuer Ölzug von der Foullinie weg</translation>
+    </message>
+    <message>
+        <source>A new stroke towards the foul line</source>
+        <translation>Ein neuer Ölzug zur Foullinie hin</translation>
+    </message>
+    <message>
+        <source>The same stroke once more</source>
+        <translation>Derselbe Ölzug noch einmal</translation>
+    </message>
+    <message>
+        <source>Take the stroke out</source>
+        <translation>Den Ölzug herausnehmen</translation>
+    </message>
+    <message>
+        <source>Lay it before the one above</source>
+        <translation>Vor dem darüber auftragen</translation>
+    </message>
+    <message>
+        <source>Lay it after the one below</source>
+        <translation>Nach dem darunter auftragen</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Wiederholen</translation>
+    </message>
+    <message>
+        <source>m from the foul line</source>
+        <translation>m von der Foullinie</translation>
+    </message>
+    <message>
+        <source>ft from the foul line</source>
+        <translation>ft von der Foullinie</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>conditioner, amount</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 a lane: %2 out (%3 %), %4 back. %5. All %6 lanes take %7.</source>
+        <translation>%1 je Bahn: %2 hin (%3 %), %4 zurück. %5. Alle %6 Bahnen brauchen %7.</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>Nothing is laid yet.</source>
+        <translation>Noch wird nichts aufgetragen.</translation>
+    </message>
+    <message>
+        <source>Not kept yet: %1.</source>
+        <translation>Noch nicht gespeichert: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source> And %n more.</source>
+        <translation>
+            <numerusform> Und %n weiterer Fehler.</numerusform>
+            <numerusform> Und %n weitere Fehler.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source> Somebody has changed the stored pattern meanwhile; leaving it as it was shows theirs.</source>
+        <translation> Jemand hat das gespeicherte Ölmuster inzwischen geändert; „So lassen, wie es war“ zeigt dessen Fassung.</translation>
+    </message>
+    <message>
+        <source>&amp;Keep as version %1</source>
+        <translation>Als Version %1 &amp;speichern</translation>
+    </message>
+    <message>
+        <source>Pattern</source>
+        <translation>Ölmuster</translation>
+    </message>
+    <message>
+        <source>Add stroke</source>
+        <translation>Ölzug hinzufügen</translation>
+    </message>
+    <message>
+        <source>Copy stroke</source>
+        <translation>Ölzug kopieren</translation>
+    </message>
+    <message>
+        <source>Remove stroke</source>
+        <translation>Ölzug entfernen</translation>
+    </message>
+    <message>
+        <source>Move stroke</source>
+        <translation>Ölzug verschieben</translation>
+    </message>
+    <message>
+        <source>Change %1</source>
+        <comment>pattern</comment>
+        <translation>%1 ändern</translation>
+    </message>
+    <message>
+        <source>Leave as it was</source>
+        <translation>Lassen, wie es war</translation>
+    </message>
+    <message>
+        <source>The cle&amp;an covers the whole lane</source>
+        <translation>Gereinigt wird die ganze B&amp;ahn</translation>
+    </message>
+    <message>
+        <source>End&amp;s at</source>
+        <translation>En&amp;det bei</translation>
+    </message>
+    <message>
+        <source>N&amp;ote</source>
+        <translation>N&amp;otiz</translation>
+    </message>
+    <message>
+        <source>Stroke out</source>
+        <translation>Ölzug hin</translation>
+    </message>
+    <message>
+        <source>Stroke back</source>
+        <translation>Ölzug zurück</translation>
+    </message>
+    <message>
+        <source>Copy</source>
+        <translation>Kopieren</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>Earlier</source>
+        <translation>Früher</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Später</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Rückgängig</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it as it was</source>
+        <translation>So &amp;lassen, wie es war</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::PatternList</name>
+    <message>
+        <source>Find a pattern</source>
+        <translation>Ölmuster suchen</translation>
+    </message>
+    <message>
+        <source>Patterns</source>
+        <translation>Ölmuster</translation>
+    </message>
+    <message>
+        <source>Save the list</source>
+        <translation>Liste speichern</translation>
+    </message>
+    <message>
+        <source>patterns.csv</source>
+        <translation>oelmuster.csv</translation>
+    </message>
+    <message>
+        <source>CSV (*.csv)</source>
+        <translation>CSV (*.csv)</translation>
+    </message>
+    <message>
+        <source>%1 could not be written; nothing was saved.</source>
+        <translation>%1 konnte nicht geschrieben werden; nichts wurde gespeichert.</translation>
+    </message>
+    <message>
+        <source>Ne&amp;w</source>
+        <translation>Ne&amp;u</translation>
+    </message>
+    <message>
+        <source>Du&amp;plicate</source>
+        <translation>Ver&amp;doppeln</translation>
+    </message>
+    <message>
+        <source>Offer it again</source>
+        <translation>Wieder anbieten</translation>
+    </message>
+    <message>
+        <source>Keep it for the records, and offer it no longer</source>
+        <translation>Für die Aufzeichnungen behalten und nicht mehr anbieten</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>name and number of a copy</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>New pattern</source>
+        <translation>Neues Ölmuster</translation>
+    </message>
+    <message>
+        <source>Duplicate %1</source>
+        <comment>pattern</comment>
+        <translation>%1 verdoppeln</translation>
+    </message>
+    <message>
+        <source>Retire %1</source>
+        <comment>pattern</comment>
+        <translation>%1 ausmustern</translation>
+    </message>
+    <message>
+        <source>Use %1 again</source>
+        <comment>pattern</comment>
+        <translation>%1 wieder anbieten</translation>
+    </message>
+    <message>
+        <source>Use aga&amp;in</source>
+        <translation>Wieder anb&amp;ieten</translation>
+    </message>
+    <message>
+        <source>Ret&amp;ire</source>
+        <translation>Ausm&amp;ustern</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::PatternListModel</name>
+    <message>
+        <source>%1 (retired)</source>
+        <comment>pattern</comment>
+        <translation>%1 (ausgemustert)</translation>
+    </message>
+    <message>
+        <source>Pattern</source>
+        <translation>Ölmuster</translation>
+    </message>
+    <message>
+        <source>Ends at</source>
+        <translation>Endet bei</translation>
+    </message>
+    <message>
+        <source>A lane</source>
+        <translation>Je Bahn</translation>
+    </message>
+    <message>
+        <source>Version</source>
+        <translation>Version</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::PatternsPage</name>
+    <message>
+        <source>%1 lays %2 on a lane, to %3.</source>
+        <comment>pattern, amount, distance</comment>
+        <translation>%1 trägt %2 je Bahn auf, bis %3.</translation>
+    </message>
+    <message>
+        <source>What you changed is not kept yet.</source>
+        <translation>Was geändert wurde, ist noch nicht gespeichert.</translation>
+    </message>
+    <message>
+        <source>There is no pattern yet: begin with a new one.</source>
+        <translation>Es gibt noch kein Ölmuster: mit einem neuen beginnen.</translation>
+    </message>
+    <message>
+        <source>%1 is printed</source>
+        <comment>pattern</comment>
+        <translation>%1 ist gedruckt</translation>
+    </message>
+    <message>
+        <source>Nothing was printed: the printer cannot be painted on.</source>
+        <translation>Nichts wurde gedruckt: auf diesem Drucker lässt sich nicht zeichnen.</translation>
+    </message>
+    <message>
+        <source>Patterns</source>
+        <translation>Ölmuster</translation>
+    </message>
+    <message>
+        <source>What does this recipe lay down?</source>
+        <translation>Was trägt dieses Rezept auf?</translation>
+    </message>
+    <message>
+        <source>Recipe and film</source>
+        <translation>Rezept und Film</translation>
+    </message>
+    <message>
+        <source>Tape readings</source>
+        <translation>Filmmessungen</translation>
+    </message>
+    <message>
+        <source>Machine output</source>
+        <translation>Ölabgabe</translation>
+    </message>
+    <message>
+        <source>Lane surface</source>
+        <translation>Bahnfläche</translation>
+    </message>
+</context>
+<context>
     <name>laneward::PersonChooser</name>
     <message>
         <source>Who is at the desk?</source>
@@ -2134,6 +3310,569 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>Reading of %1</source>
         <translation>Messung an %1</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::ReadingChart</name>
+    <message>
+        <source>Film read and computed, board 1 at the right; arrow keys walk from board to board</source>
+        <translation>Film gemessen und berechnet, Leiste 1 rechts; Pfeiltasten gehen von Leiste zu Leiste</translation>
+    </message>
+    <message>
+        <source>Board %1: read %2 units</source>
+        <translation>Leiste %1: gemessen %2 Einheiten</translation>
+    </message>
+    <message>
+        <source>Board %1: not read</source>
+        <translation>Leiste %1: nicht gemessen</translation>
+    </message>
+    <message>
+        <source>Board %1: not read, computed %2 units</source>
+        <translation>Leiste %1: nicht gemessen, berechnet %2 Einheiten</translation>
+    </message>
+    <message>
+        <source>Board %1: read %2 units, computed %3</source>
+        <translation>Leiste %1: gemessen %2 Einheiten, berechnet %3</translation>
+    </message>
+    <message>
+        <source>%1, the same</source>
+        <translation>%1, gleich</translation>
+    </message>
+    <message>
+        <source>%1, %2 more than computed</source>
+        <translation>%1, %2 mehr als berechnet</translation>
+    </message>
+    <message>
+        <source>%1, %2 less than computed</source>
+        <translation>%1, %2 weniger als berechnet</translation>
+    </message>
+    <message>
+        <source>board, from the right as seen from the approach</source>
+        <translation>Leiste, von rechts, vom Anlauf aus gesehen</translation>
+    </message>
+    <message>
+        <source>units of film</source>
+        <translation>Einheiten Film</translation>
+    </message>
+    <message>
+        <source>read</source>
+        <translation>gemessen</translation>
+    </message>
+    <message>
+        <source>computed</source>
+        <translation>berechnet</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::ReadingDetails</name>
+    <message>
+        <source>%1 to %2 asked</source>
+        <translation>verlangt %1 bis %2</translation>
+    </message>
+    <message>
+        <source>at least %1 asked</source>
+        <translation>verlangt mindestens %1</translation>
+    </message>
+    <message>
+        <source>at most %1 asked</source>
+        <translation>verlangt höchstens %1</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keines</translation>
+    </message>
+    <message>
+        <source>Status: %1. Source: %2</source>
+        <translation>Stand: %1. Quelle: %2</translation>
+    </message>
+    <message>
+        <source>– %1: the boards it needs were not read</source>
+        <translation>– %1: Die nötigen Leisten wurden nicht gemessen</translation>
+    </message>
+    <message>
+        <source>History, for comparison only: %1. This reading has %2.</source>
+        <translation>Geschichte, nur zum Vergleich: %1. Diese Messung hat %2.</translation>
+    </message>
+    <message>
+        <source>History, for comparison only: %1. This reading has %2, and nothing follows from it.</source>
+        <translation>Geschichte, nur zum Vergleich: %1. Diese Messung hat %2, und nichts folgt daraus.</translation>
+    </message>
+    <message>
+        <source>✓ kept: %1: %2 (%3)</source>
+        <translation>✓ eingehalten: %1: %2 (%3)</translation>
+    </message>
+    <message>
+        <source>! not kept: %1: %2 (%3)</source>
+        <translation>! nicht eingehalten: %1: %2 (%3)</translation>
+    </message>
+    <message>
+        <source>Lane %1 at %2, %3, %4</source>
+        <translation>Bahn %1 bei %2, %3, %4</translation>
+    </message>
+    <message>
+        <source>machine not known</source>
+        <translation>Maschine nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Which version of the pattern was run is not known, so no film can be computed beside it.</source>
+        <translation>Welche Fassung des Ölmusters lief, ist nicht bekannt; daneben lässt sich kein Film berechnen.</translation>
+    </message>
+    <message>
+        <source>%1 units less than computed on average</source>
+        <translation>Im Mittel %1 Einheiten weniger als berechnet</translation>
+    </message>
+    <message>
+        <source>%1 units more than computed on average</source>
+        <translation>Im Mittel %1 Einheiten mehr als berechnet</translation>
+    </message>
+    <message>
+        <source>%1; a board is off by %2, at most by %3 (board %4).</source>
+        <translation>%1; eine Leiste weicht um %2 ab, höchstens um %3 (Leiste %4).</translation>
+    </message>
+    <message>
+        <source>Right side (boards 1 to 19), units</source>
+        <translation>Rechte Seite (Leisten 1 bis 19), Einheiten</translation>
+    </message>
+    <message>
+        <source>Left side (boards 21 to 39), units</source>
+        <translation>Linke Seite (Leisten 21 bis 39), Einheiten</translation>
+    </message>
+    <message>
+        <source>Left-right unlikeness, units</source>
+        <translation>Ungleichheit links-rechts, Einheiten</translation>
+    </message>
+    <message>
+        <source>Track ratio, middle over outer boards</source>
+        <translation>Spurverhältnis, mittlere zu äußeren Leisten</translation>
+    </message>
+    <message>
+        <source>Lowest on an oiled board, units</source>
+        <translation>Kleinster Wert auf einer geölten Leiste, Einheiten</translation>
+    </message>
+    <message>
+        <source>read</source>
+        <translation>gemessen</translation>
+    </message>
+    <message>
+        <source>computed</source>
+        <translation>berechnet</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Checks</source>
+        <translation>Prüfpunkte</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::ReadingForm</name>
+    <message>
+        <source>A tape reading</source>
+        <translation>Eine Filmmessung</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>The how manieth lane of its run: the first lanes get less while the brush fills</source>
+        <translation>Die wievielte Bahn ihres Laufs: Die ersten Bahnen bekommen weniger, während sich die Bürste füllt</translation>
+    </message>
+    <message>
+        <source>&amp;Lane:</source>
+        <translation>&amp;Bahn:</translation>
+    </message>
+    <message>
+        <source>&amp;Taken:</source>
+        <translation>&amp;Gemessen:</translation>
+    </message>
+    <message>
+        <source>&amp;Note:</source>
+        <translation>Be&amp;merkung:</translation>
+    </message>
+    <message>
+        <source>&amp;Distance from the foul line:</source>
+        <translation>&amp;Entfernung von der Foullinie:</translation>
+    </message>
+    <message>
+        <source>&amp;Machine:</source>
+        <translation>&amp;Maschine:</translation>
+    </message>
+    <message>
+        <source>&amp;Version run:</source>
+        <translation>Gelaufene &amp;Fassung:</translation>
+    </message>
+    <message>
+        <source>L&amp;ane of its run:</source>
+        <translation>Bahn des &amp;Laufs:</translation>
+    </message>
+    <message>
+        <source>&amp;Keep the reading</source>
+        <translation>Messung be&amp;halten</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>version %1, since %2</source>
+        <translation>Fassung %1, seit %2</translation>
+    </message>
+    <message>
+        <source>A tape reading of %1</source>
+        <translation>Eine Filmmessung von %1</translation>
+    </message>
+    <message>
+        <source>Correct the tape reading of %1</source>
+        <translation>Die Filmmessung von %1 berichtigen</translation>
+    </message>
+    <message>
+        <source>Nothing kept yet: board %1: %2.</source>
+        <translation>Noch nichts behalten: Leiste %1: %2.</translation>
+    </message>
+    <message>
+        <source>Nothing kept yet: no board has a value.</source>
+        <translation>Noch nichts behalten: Keine Leiste hat einen Wert.</translation>
+    </message>
+    <message>
+        <source>Nothing kept yet: the time is still to come.</source>
+        <translation>Noch nichts behalten: Die Zeit liegt in der Zukunft.</translation>
+    </message>
+    <message>
+        <source>Nothing kept yet: %1.</source>
+        <translation>Noch nichts behalten: %1.</translation>
+    </message>
+    <message>
+        <source>Nothing kept yet: no version of the pattern is known to compare with.</source>
+        <translation>Noch nichts behalten: Keine Fassung des Ölmusters ist bekannt, mit der sich vergleichen ließe.</translation>
+    </message>
+    <message>
+        <source>Film on each board; a row from a spreadsheet can be pasted</source>
+        <translation>Film auf jeder Leiste; eine Zeile aus einer Tabelle kann eingefügt werden</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::ReadingModel</name>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Wann</translation>
+    </message>
+    <message>
+        <source>Lane</source>
+        <translation>Bahn</translation>
+    </message>
+    <message>
+        <source>Machine</source>
+        <translation>Maschine</translation>
+    </message>
+    <message>
+        <source>Distance</source>
+        <translation>Entfernung</translation>
+    </message>
+    <message>
+        <source>Version</source>
+        <translation>Fassung</translation>
+    </message>
+    <message>
+        <source>Boards read</source>
+        <translation>Leisten gemessen</translation>
+    </message>
+    <message>
+        <source>Mean error, units</source>
+        <translation>Mittlere Abweichung, Einheiten</translation>
+    </message>
+    <message>
+        <source>Largest error, units</source>
+        <translation>Größte Abweichung, Einheiten</translation>
+    </message>
+    <message>
+        <source>On board</source>
+        <translation>Auf Leiste</translation>
+    </message>
+    <message>
+        <source>Left-right unlikeness, units</source>
+        <translation>Ungleichheit links-rechts, Einheiten</translation>
+    </message>
+    <message>
+        <source>Track ratio</source>
+        <translation>Spurverhältnis</translation>
+    </message>
+    <message>
+        <source>Lowest, units</source>
+        <translation>Kleinster Wert, Einheiten</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Bemerkung</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::ReadingsImport</name>
+    <message>
+        <source>Tape readings</source>
+        <translation>Filmmessungen</translation>
+    </message>
+    <message>
+        <source>CSV (*.csv *.txt *.tsv);;All files (*)</source>
+        <translation>CSV (*.csv *.txt *.tsv);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Tape readings from %1</source>
+        <translation>Filmmessungen aus %1</translation>
+    </message>
+    <message>
+        <source>Nothing was changed.</source>
+        <translation>Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>— not in the file —</source>
+        <translation>— nicht in der Datei —</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Lane %1, %2: there is no version %3 of that pattern to compare with</source>
+        <translation>Bahn %1, %2: Von diesem Ölmuster gibt es keine Fassung %3 zum Vergleichen</translation>
+    </message>
+    <message>
+        <source>Lane %1, %2: the time is still to come</source>
+        <translation>Bahn %1, %2: Die Zeit liegt in der Zukunft</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>und %n weitere</numerusform>
+            <numerusform>und %n weitere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing can come in yet:</source>
+        <translation>Noch kann nichts übernommen werden:</translation>
+    </message>
+    <message numerus="yes">
+        <source>Nothing can come in yet; %n cell(s) do not fit:</source>
+        <translation>
+            <numerusform>Noch kann nichts übernommen werden; %n Feld passt nicht:</numerusform>
+            <numerusform>Noch kann nichts übernommen werden; %n Felder passen nicht:</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) can come in</source>
+        <translation>
+            <numerusform>%n Messung kann übernommen werden</numerusform>
+            <numerusform>%n Messungen können übernommen werden</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1; %n are here already and stay as they are.</source>
+        <translation>
+            <numerusform>%1; %n ist schon da und bleibt, wie sie ist.</numerusform>
+            <numerusform>%1; %n sind schon da und bleiben, wie sie sind.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Import %n tape reading(s)</source>
+        <translation>
+            <numerusform>%n Filmmessung importieren</numerusform>
+            <numerusform>%n Filmmessungen importieren</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Which column of the file is what? This is kept for the next file.</source>
+        <translation>Welche Spalte der Datei ist was? Das bleibt für die nächste Datei.</translation>
+    </message>
+    <message>
+        <source>Date and time with offset (ISO 8601):</source>
+        <translation>Datum und Zeit mit Zonenabstand (ISO 8601):</translation>
+    </message>
+    <message>
+        <source>or date:</source>
+        <translation>oder Datum:</translation>
+    </message>
+    <message>
+        <source>and time:</source>
+        <translation>und Uhrzeit:</translation>
+    </message>
+    <message>
+        <source>Lane:</source>
+        <translation>Bahn:</translation>
+    </message>
+    <message>
+        <source>Distance in feet:</source>
+        <translation>Entfernung in Fuß:</translation>
+    </message>
+    <message>
+        <source>Pattern (else the one shown):</source>
+        <translation>Ölmuster (sonst das gezeigte):</translation>
+    </message>
+    <message>
+        <source>Version of the pattern:</source>
+        <translation>Fassung des Ölmusters:</translation>
+    </message>
+    <message>
+        <source>Machine:</source>
+        <translation>Maschine:</translation>
+    </message>
+    <message>
+        <source>Lane of its run:</source>
+        <translation>Bahn des Laufs:</translation>
+    </message>
+    <message>
+        <source>Note:</source>
+        <translation>Bemerkung:</translation>
+    </message>
+    <message>
+        <source>First of the 39 boards&apos; columns:</source>
+        <translation>Erste der Spalten für 39 Leisten:</translation>
+    </message>
+    <message>
+        <source>The first of them is board 39 (left)</source>
+        <translation>Die erste davon ist Leiste 39 (links)</translation>
+    </message>
+    <message>
+        <source>Machine where the file names none:</source>
+        <translation>Maschine, wo die Datei keine nennt:</translation>
+    </message>
+    <message>
+        <source>point (31.2)</source>
+        <translation>Punkt (31.2)</translation>
+    </message>
+    <message>
+        <source>comma (31,2)</source>
+        <translation>Komma (31,2)</translation>
+    </message>
+    <message>
+        <source>Decimal sign:</source>
+        <translation>Dezimalzeichen:</translation>
+    </message>
+    <message>
+        <source>Dates are written:</source>
+        <translation>Datum steht als:</translation>
+    </message>
+    <message>
+        <source>Times are written:</source>
+        <translation>Uhrzeit steht als:</translation>
+    </message>
+    <message>
+        <source>The file begins:</source>
+        <translation>So beginnt die Datei:</translation>
+    </message>
+    <message>
+        <source>First rows of the file</source>
+        <translation>Erste Zeilen der Datei</translation>
+    </message>
+    <message>
+        <source>What does not fit</source>
+        <translation>Was nicht passt</translation>
+    </message>
+    <message>
+        <source>&amp;Bring them in</source>
+        <translation>Ü&amp;bernehmen</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::ReadingsPanel</name>
+    <message>
+        <source>&amp;Type a reading</source>
+        <translation>Messung ein&amp;tippen</translation>
+    </message>
+    <message>
+        <source>&amp;Correct</source>
+        <translation>&amp;Berichtigen</translation>
+    </message>
+    <message>
+        <source>&amp;Withdraw</source>
+        <translation>&amp;Zurücknehmen</translation>
+    </message>
+    <message>
+        <source>&amp;Import CSV…</source>
+        <translation>CSV &amp;importieren …</translation>
+    </message>
+    <message>
+        <source>readings.csv</source>
+        <translation>filmmessungen.csv</translation>
+    </message>
+    <message>
+        <source>Tape readings of the pattern</source>
+        <translation>Filmmessungen des Ölmusters</translation>
+    </message>
+    <message>
+        <source>The readings could not be read: %1</source>
+        <translation>Die Messungen konnten nicht gelesen werden: %1</translation>
+    </message>
+    <message>
+        <source>There is no pattern yet: make one first, then its film can be read and compared.</source>
+        <translation>Es gibt noch kein Ölmuster: zuerst eines anlegen, dann lässt sich sein Film messen und vergleichen.</translation>
+    </message>
+    <message>
+        <source>No tape reading of %1 yet. Take a tape after a run, then type what it says, or import a CSV of readings.</source>
+        <translation>Noch keine Filmmessung von %1. Nach einem Lauf einen Streifen nehmen und eintippen, was er sagt, oder Messungen als CSV importieren.</translation>
+    </message>
+    <message>
+        <source>Choose a reading to see it beside the computed film.</source>
+        <translation>Eine Messung wählen, um sie neben dem berechneten Film zu sehen.</translation>
+    </message>
+    <message>
+        <source>%1: no tape reading yet</source>
+        <translation>%1: noch keine Filmmessung</translation>
+    </message>
+    <message>
+        <source>No pattern yet</source>
+        <translation>Noch kein Ölmuster</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tape reading(s)</source>
+        <translation>
+            <numerusform>%n Filmmessung</numerusform>
+            <numerusform>%n Filmmessungen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2, the newest of %3</source>
+        <translation>%1: %2, die neueste vom %3</translation>
+    </message>
+    <message>
+        <source>%1, %2 units less than computed</source>
+        <translation>%1, %2 Einheiten weniger als berechnet</translation>
+    </message>
+    <message>
+        <source>%1, %2 units more than computed</source>
+        <translation>%1, %2 Einheiten mehr als berechnet</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1; %n check(s) not kept</source>
+        <translation>
+            <numerusform>%1; %n Prüfpunkt nicht eingehalten</numerusform>
+            <numerusform>%1; %n Prüfpunkte nicht eingehalten</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Withdraw the reading of lane %1, %2</source>
+        <translation>Messung der Bahn %1, %2, zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Correct a reading of lane %1</source>
+        <translation>Messung der Bahn %1 berichtigen</translation>
+    </message>
+    <message>
+        <source>Tape reading of lane %1</source>
+        <translation>Filmmessung der Bahn %1</translation>
     </message>
 </context>
 <context>
@@ -2933,6 +4672,121 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>no event is on now</source>
         <translation>zurzeit läuft keine Veranstaltung</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::StrokesModel</name>
+    <message>
+        <source>out</source>
+        <comment>direction of a stroke</comment>
+        <translation>hin</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <comment>direction of a stroke</comment>
+        <translation>zurück</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>number and name of a conditioner</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>–</source>
+        <comment>no amount yet</comment>
+        <translation>–</translation>
+    </message>
+    <message>
+        <source>%1, wrong: %2</source>
+        <translation>%1, falsch: %2</translation>
+    </message>
+    <message>
+        <source>Way</source>
+        <translation>Weg</translation>
+    </message>
+    <message>
+        <source>Laps</source>
+        <translation>Durchg.</translation>
+    </message>
+    <message>
+        <source>From, m</source>
+        <translation>Von, m</translation>
+    </message>
+    <message>
+        <source>From, ft</source>
+        <translation>Von, ft</translation>
+    </message>
+    <message>
+        <source>To, m</source>
+        <translation>Bis, m</translation>
+    </message>
+    <message>
+        <source>To, ft</source>
+        <translation>Bis, ft</translation>
+    </message>
+    <message>
+        <source>Conditioner</source>
+        <translation>Bahnöl</translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation>Menge</translation>
+    </message>
+    <message>
+        <source>Boards</source>
+        <translation>Leisten</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <comment>last board of a stroke</comment>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>µL</source>
+        <translation>µL</translation>
+    </message>
+    <message>
+        <source>Out from the foul line, or back to it</source>
+        <translation>Hin von der Foullinie weg oder zurück zu ihr</translation>
+    </message>
+    <message>
+        <source>First board, counted from the right gutter</source>
+        <translation>Erste Leiste, von der rechten Rinne gezählt</translation>
+    </message>
+    <message>
+        <source>Last board, counted from the right gutter</source>
+        <translation>Letzte Leiste, von der rechten Rinne gezählt</translation>
+    </message>
+    <message>
+        <source>How often the stroke is laid</source>
+        <translation>Wie oft der Ölzug aufgetragen wird</translation>
+    </message>
+    <message>
+        <source>Dose for each board and lap, in microlitres</source>
+        <translation>Dosis je Leiste und Durchgang, in Mikrolitern</translation>
+    </message>
+    <message>
+        <source>Nearer end, from the foul line</source>
+        <translation>Nahes Ende, von der Foullinie</translation>
+    </message>
+    <message>
+        <source>Farther end, from the foul line</source>
+        <translation>Fernes Ende, von der Foullinie</translation>
+    </message>
+    <message>
+        <source>Which of the machine&apos;s conditioners</source>
+        <translation>Welches Bahnöl der Ölmaschine</translation>
+    </message>
+    <message>
+        <source>Laps x boards x dose</source>
+        <translation>Durchgänge x Leisten x Dosis</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::StrokesTable</name>
+    <message>
+        <source>Strokes in working order</source>
+        <translation>Ölzüge in Arbeitsfolge</translation>
     </message>
 </context>
 <context>
@@ -4989,6 +6843,266 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>the outing cannot be %2 later</source>
         <translation>die Fahrt kann nicht %2 später beginnen</translation>
+    </message>
+    <message>
+        <source>lengthwise level</source>
+        <translation>Ebenheit längs</translation>
+    </message>
+    <message>
+        <source>crosswise tilt</source>
+        <translation>Querneigung</translation>
+    </message>
+    <message>
+        <source>crown</source>
+        <translation>Wölbung</translation>
+    </message>
+    <message>
+        <source>depression</source>
+        <translation>Mulde</translation>
+    </message>
+    <message>
+        <source>at least three units on every oiled board</source>
+        <translation>mindestens drei Einheiten auf jeder geölten Leiste</translation>
+    </message>
+    <message>
+        <source>lowest film on an oiled board</source>
+        <translation>kleinster Film auf einer geölten Leiste</translation>
+    </message>
+    <message>
+        <source>mean error against the computed film</source>
+        <translation>mittlere Abweichung vom berechneten Film</translation>
+    </message>
+    <message>
+        <source>track ratio: boards 18 to 22 over boards 3 to 7 of both sides</source>
+        <translation>Spurverhältnis: Leisten 18 bis 22 zu Leisten 3 bis 7 beider Seiten</translation>
+    </message>
+    <message>
+        <source>departure from the true plane: at most 0.040 in (1.016 mm)</source>
+        <translation>Abweichung von der wahren Ebene: höchstens 0,040 in (1,016 mm)</translation>
+    </message>
+    <message>
+        <source>a page of the sport&apos;s governing body of about 2007; its suspension in a notice of 2019 that others repeat. The current rule book decides.</source>
+        <translation>eine Seite des Verbands von etwa 2007; die Aussetzung in einer Mitteilung von 2019, die andere wiedergeben. Es entscheidet das geltende Regelwerk.</translation>
+    </message>
+    <message>
+        <source>a general sports reference that repeats the rule, year not known. The current rule book decides.</source>
+        <translation>ein allgemeines Nachschlagewerk zum Sport, das die Regel wiedergibt, Jahr unbekannt. Es entscheidet das geltende Regelwerk.</translation>
+    </message>
+    <message>
+        <source>a general sports reference for the figure, year not known; that it holds for this measurement is from memory. The current rule book decides.</source>
+        <translation>ein allgemeines Nachschlagewerk zum Sport für die Zahl, Jahr unbekannt; dass sie für diese Messung gilt, ist aus dem Gedächtnis. Es entscheidet das geltende Regelwerk.</translation>
+    </message>
+    <message>
+        <source>a limit that this centre has set</source>
+        <translation>eine Grenze, die dieses Center gesetzt hat</translation>
+    </message>
+    <message>
+        <source>in force, as far as the source says</source>
+        <translation>in Kraft, soweit die Quelle es sagt</translation>
+    </message>
+    <message>
+        <source>not in force: suspended in %1 (in force from %2)</source>
+        <translation>nicht in Kraft: %1 ausgesetzt (in Kraft ab %2)</translation>
+    </message>
+    <message>
+        <source>the centre&apos;s own</source>
+        <translation>eigene des Centers</translation>
+    </message>
+    <message>
+        <source>out %1, back %2, whole lane %3</source>
+        <translation>hin %1, zurück %2, ganze Bahn %3</translation>
+    </message>
+    <message>
+        <source>conditioner %1: %2</source>
+        <translation>Bahnöl %1: %2</translation>
+    </message>
+    <message>
+        <source>without carry of the brush</source>
+        <translation>ohne Nachlauf der Bürste</translation>
+    </message>
+    <message>
+        <source>carry length %1 (%2)</source>
+        <translation>Nachlauf %1 (%2)</translation>
+    </message>
+    <message>
+        <source>as in a long run</source>
+        <translation>wie in einem langen Lauf</translation>
+    </message>
+    <message>
+        <source>lane %1 of a clean brush</source>
+        <translation>Bahn %1 einer sauberen Bürste</translation>
+    </message>
+    <message>
+        <source>laid on the lane %1; on the brush %2 before and %3 after</source>
+        <translation>auf der Bahn %1; auf der Bürste vorher %2, nachher %3</translation>
+    </message>
+    <message>
+        <source>from, on board</source>
+        <translation>ab, auf Leiste</translation>
+    </message>
+    <message>
+        <source>Film in units of 0.0167 mL a square foot, means of cells of %1</source>
+        <translation>Film in Einheiten zu 0,0167 mL je Quadratfuß, Mittel über Zellen von %1</translation>
+    </message>
+    <message>
+        <source>the carry length of the machine %1 is negative or longer than the lane</source>
+        <translation>die Mitnahmelänge der Maschine %1 ist negativ oder länger als die Bahn</translation>
+    </message>
+    <message>
+        <source>the limits for tape readings of %1 are out of range or reversed</source>
+        <translation>die Grenzen für Filmmessungen von %1 sind außerhalb des Möglichen oder vertauscht</translation>
+    </message>
+    <message>
+        <source>%1, %2: the fill of %3 took %4 for 1,000 of nominal, where %5 is usual; one fill alone does not vary by as much. Check the fill line, the runs since the fill before (%7) and leaks</source>
+        <translation>%1, %2: Die Füllung vom %3 nahm %4 je 1.000 des Sollwerts, üblich sind %5; so stark schwankt eine einzelne Füllung nicht. Fülllinie, Läufe seit der vorigen Füllung (%7) und Undichtigkeiten prüfen</translation>
+    </message>
+    <message>
+        <source>%1, %2: the fill of %3 took only %4 for 1,000 of nominal, where %5 is usual; one fill alone does not vary by as much. Check the fill line, the runs since the fill before (%7) and blocked tips</source>
+        <translation>%1, %2: Die Füllung vom %3 nahm nur %4 je 1.000 des Sollwerts, üblich sind %5; so stark schwankt eine einzelne Füllung nicht. Fülllinie, Läufe seit der vorigen Füllung (%7) und verstopfte Spitzen prüfen</translation>
+    </message>
+    <message>
+        <source>%1, %2: the fill of %3 differs from the one before by more than fills do; together they took %4 for 1,000 of nominal, where %5 is usual. Was the line met both times, and was everything poured written down?</source>
+        <translation>%1, %2: Die Füllung vom %3 weicht von der vorigen stärker ab, als Füllungen es tun; zusammen nahmen sie %4 je 1.000 des Sollwerts, üblich sind %5. Wurde die Linie beide Male getroffen und alles Eingefüllte notiert?</translation>
+    </message>
+    <message>
+        <source>%1, %2: up to the fill of %3 the smoothed average has risen beyond its limit: %4 for 1,000 of nominal over the last fills (%6), where %5 is usual, in %7 runs. The machine puts out more than it did</source>
+        <translation>%1, %2: Bis zur Füllung vom %3 ist das geglättete Mittel über seine Grenze gestiegen: %4 je 1.000 des Sollwerts über die letzten Füllungen (%6), üblich sind %5, in %7 Läufen. Die Maschine gibt mehr ab als früher</translation>
+    </message>
+    <message>
+        <source>%1, %2: up to the fill of %3 the smoothed average has fallen below its limit: %4 for 1,000 of nominal over the last fills (%6), where %5 is usual, in %7 runs. The machine puts out less than it did</source>
+        <translation>%1, %2: Bis zur Füllung vom %3 ist das geglättete Mittel unter seine Grenze gefallen: %4 je 1.000 des Sollwerts über die letzten Füllungen (%6), üblich sind %5, in %7 Läufen. Die Maschine gibt weniger ab als früher</translation>
+    </message>
+    <message>
+        <source>%1, %2: up to the fill of %3 small excesses have added up to more than chance: %4 for 1,000 of nominal over the last fills (%6), where %5 is usual, in %7 runs. The machine puts out more than it did</source>
+        <translation>%1, %2: Bis zur Füllung vom %3 haben sich kleine Überschüsse zu mehr als Zufall summiert: %4 je 1.000 des Sollwerts über die letzten Füllungen (%6), üblich sind %5, in %7 Läufen. Die Maschine gibt mehr ab als früher</translation>
+    </message>
+    <message>
+        <source>%1, %2: up to the fill of %3 small shortfalls have added up to more than chance: %4 for 1,000 of nominal over the last fills (%6), where %5 is usual, in %7 runs. The machine puts out less than it did</source>
+        <translation>%1, %2: Bis zur Füllung vom %3 haben sich kleine Fehlmengen zu mehr als Zufall summiert: %4 je 1.000 des Sollwerts über die letzten Füllungen (%6), üblich sind %5, in %7 Läufen. Die Maschine gibt weniger ab als früher</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 fills up to the line; drift is judged once there are %4 to compare with</source>
+        <translation>%1, %2: %3 Füllungen bis zur Linie; beurteilt wird ab %4 Füllungen zum Vergleich</translation>
+    </message>
+    <message>
+        <source>%1, %2: all fills of the baseline are the same to the drop, so nothing can be judged by them</source>
+        <translation>%1, %2: Alle Füllungen des Vergleichs sind auf den Tropfen gleich; danach lässt sich nichts beurteilen</translation>
+    </message>
+    <message>
+        <source>%1, %2: fills left out because the pattern of a run is not known: %3</source>
+        <translation>%1, %2: Füllungen, die ausgelassen wurden, weil das Muster eines Laufs nicht bekannt ist: %3</translation>
+    </message>
+    <message>
+        <source>%1, column &apos;%2&apos;: empty</source>
+        <translation>%1, Spalte „%2“: leer</translation>
+    </message>
+    <message>
+        <source>%1, column &apos;%2&apos;: &apos;%3&apos; where film in units from 0 to %4 is expected, with a decimal point</source>
+        <translation>%1, Spalte „%2“: „%3“, erwartet wird Film in Einheiten von 0 bis %4 mit Dezimalpunkt</translation>
+    </message>
+    <message>
+        <source>%1, column &apos;%2&apos;: &apos;%3&apos; where feet from the foul line, 0 to %4, are expected</source>
+        <translation>%1, Spalte „%2“: „%3“, erwartet werden Fuß ab der Foullinie, 0 bis %4</translation>
+    </message>
+    <message>
+        <source>%1, column &apos;%2&apos;: &apos;%3&apos; where a whole number from %4 to %5 is expected</source>
+        <translation>%1, Spalte „%2“: „%3“, erwartet wird eine ganze Zahl von %4 bis %5</translation>
+    </message>
+    <message>
+        <source>%1, column &apos;%2&apos;: &apos;%3&apos; has a comma where a decimal point is expected; a mapping may say decimal: comma</source>
+        <translation>%1, Spalte „%2“: „%3“ hat ein Komma, wo ein Dezimalpunkt erwartet wird; eine Zuordnung darf decimal: comma sagen</translation>
+    </message>
+    <message>
+        <source>%1, column &apos;%2&apos;: &apos;%3&apos; has a point where the mapping says that decimals have a comma</source>
+        <translation>%1, Spalte „%2“: „%3“ hat einen Punkt, obwohl Dezimalzahlen laut Zuordnung ein Komma haben</translation>
+    </message>
+    <message>
+        <source>%1, column &apos;%2&apos;: &apos;%3&apos; where a time with its offset is expected, as 2026-11-12T18:30:00Z</source>
+        <translation>%1, Spalte „%2“: „%3“, erwartet wird ein Zeitpunkt mit Zeitverschiebung wie 2026-11-12T18:30:00Z</translation>
+    </message>
+    <message>
+        <source>%1, column &apos;%2&apos;: &apos;%3&apos; where a date is expected, written as %4</source>
+        <translation>%1, Spalte „%2“: „%3“, erwartet wird ein Datum in der Form %4</translation>
+    </message>
+    <message>
+        <source>%1, column &apos;%2&apos;: &apos;%3&apos; where a time of day is expected, written as %4</source>
+        <translation>%1, Spalte „%2“: „%3“, erwartet wird eine Uhrzeit in der Form %4</translation>
+    </message>
+    <message>
+        <source>%1, column &apos;%2&apos;: &apos;%3&apos; where one of %4 is expected</source>
+        <translation>%1, Spalte „%2“: „%3“, erwartet wird eines von %4</translation>
+    </message>
+    <message>
+        <source>%1, column &apos;%2&apos;: the centre has no &apos;%3&apos;</source>
+        <translation>%1, Spalte „%2“: „%3“ gibt es in diesem Center nicht</translation>
+    </message>
+    <message>
+        <source>%1: the column &apos;%2&apos; is no board of the lane; boards run from b1 to b39</source>
+        <translation>%1: Die Spalte „%2“ ist keine Leiste der Bahn; es gibt b1 bis b39</translation>
+    </message>
+    <message>
+        <source>%1: no board has film</source>
+        <translation>%1: Auf keiner Leiste ist Film angegeben</translation>
+    </message>
+    <message>
+        <source>there is no pattern &apos;%1&apos;</source>
+        <translation>Es gibt kein Ölmuster „%1“</translation>
+    </message>
+    <message>
+        <source>there is no machine &apos;%1&apos;</source>
+        <translation>Es gibt keine Ölmaschine „%1“</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is not a number of lanes from 1 to %2</source>
+        <translation>„%1“ ist keine Anzahl von Bahnen von 1 bis %2</translation>
+    </message>
+    <message>
+        <source>tape reading: there is no lane %1; lanes run from 1 to %2</source>
+        <translation>Filmmessung: Bahn %1 gibt es nicht; es gibt die Bahnen 1 bis %2</translation>
+    </message>
+    <message>
+        <source>tape reading, lane %1: the distance %2 is not on the lane</source>
+        <translation>Filmmessung, Bahn %1: Die Entfernung %2 liegt nicht auf der Bahn</translation>
+    </message>
+    <message>
+        <source>tape reading, lane %1: the number of the lane in its run runs from 0 to %3, not %2</source>
+        <translation>Filmmessung, Bahn %1: Die Nummer der Bahn im Lauf reicht von 0 bis %3, nicht %2</translation>
+    </message>
+    <message>
+        <source>tape reading, lane %1, board %2: film runs from 0 to %3 units</source>
+        <translation>Filmmessung, Bahn %1, Leiste %2: Film reicht von 0 bis %3 Einheiten</translation>
+    </message>
+    <message>
+        <source>tape reading, lane %1: no board was measured</source>
+        <translation>Filmmessung, Bahn %1: Keine Leiste wurde gemessen</translation>
+    </message>
+    <message>
+        <source>%1 boards with film were read; a carry length needs %2 or more, where film was laid</source>
+        <translation>%1 Leisten mit Film wurden gemessen; eine Mitnahmelänge braucht mindestens %2, auf denen Film lag</translation>
+    </message>
+    <message>
+        <source>inspection: there is no lane %1; lanes run from 1 to %2</source>
+        <translation>Prüfung: Bahn %1 gibt es nicht; es gibt die Bahnen 1 bis %2</translation>
+    </message>
+    <message>
+        <source>inspection, lane %1: the distance %2 is not on the lane</source>
+        <translation>Prüfung, Bahn %1: Die Entfernung %2 liegt nicht auf der Bahn</translation>
+    </message>
+    <message>
+        <source>inspection, lane %1: a departure of %2 at %3 is out of range</source>
+        <translation>Prüfung, Bahn %1: Eine Abweichung von %2 bei %3 ist außerhalb des Möglichen</translation>
+    </message>
+    <message>
+        <source>inspection, lane %1: nothing was measured</source>
+        <translation>Prüfung, Bahn %1: Nichts wurde gemessen</translation>
+    </message>
+    <message>
+        <source>the record &apos;%1&apos; names a version of a pattern that does not exist</source>
+        <translation>der Eintrag „%1“ nennt eine Fassung eines Musters, die es nicht gibt</translation>
+    </message>
+    <message>
+        <source>what the pattern &apos;%1&apos; says is not among its versions</source>
+        <translation>was das Muster „%1“ sagt, fehlt unter seinen Fassungen</translation>
     </message>
 </context>
 </TS>

@@ -141,6 +141,16 @@
     </message>
 </context>
 <context>
+    <name>laneward::BoardModel</name>
+    <message numerus="yes">
+        <source>%n more value(s) were pasted than there are boards</source>
+        <translation>
+            <numerusform>%n more value was pasted than there are boards</numerusform>
+            <numerusform>%n more values were pasted than there are boards</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>laneward::CalendarPage</name>
     <message numerus="yes">
         <source>%n event(s)</source>
@@ -172,6 +182,16 @@
     </message>
 </context>
 <context>
+    <name>laneward::CarryPanel</name>
+    <message numerus="yes">
+        <source>from its newest %n reading(s)</source>
+        <translation>
+            <numerusform>from its newest %n reading</numerusform>
+            <numerusform>from its newest %n readings</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>laneward::CopySeasonPanel</name>
     <message numerus="yes">
         <source>and %n more</source>
@@ -192,6 +212,64 @@
         <translation>
             <numerusform>Copy %n series to a new season</numerusform>
             <numerusform>Copy %n series to a new season</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>laneward::DriftPanel</name>
+    <message numerus="yes">
+        <source>No fill up to the line is on record yet. Whenever the tank is filled, write down how much was poured; drift is judged from %n fill(s) on.</source>
+        <translation>
+            <numerusform>No fill up to the line is on record yet. Whenever the tank is filled, write down how much was poured; drift is judged from %n fill on.</numerusform>
+            <numerusform>No fill up to the line is on record yet. Whenever the tank is filled, write down how much was poured; drift is judged from %n fills on.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) that led to the signal</source>
+        <translation>
+            <numerusform>%n run that led to the signal</numerusform>
+            <numerusform>%n runs that led to the signal</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) since the fill before</source>
+        <translation>
+            <numerusform>%n run since the fill before</numerusform>
+            <numerusform>%n runs since the fill before</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>the first %n fill(s)</source>
+        <translation>
+            <numerusform>the first %n fill</numerusform>
+            <numerusform>the first %n fills</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>laneward::DriftPlots</name>
+    <message numerus="yes">
+        <source>%n run(s)</source>
+        <translation>
+            <numerusform>%n run</numerusform>
+            <numerusform>%n runs</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>laneward::GeometryPanel</name>
+    <message numerus="yes">
+        <source>All %n inspected lane(s) are within the tolerance</source>
+        <translation>
+            <numerusform>All %n inspected lane is within the tolerance</numerusform>
+            <numerusform>All %n inspected lanes are within the tolerance</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s) beyond the tolerance, worst: %1</source>
+        <translation>
+            <numerusform>%n lane beyond the tolerance, worst: %1</numerusform>
+            <numerusform>%n lanes beyond the tolerance, worst: %1</numerusform>
         </translation>
     </message>
 </context>
@@ -274,6 +352,71 @@
         <translation>
             <numerusform>%n job</numerusform>
             <numerusform>%n jobs</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>laneward::PatternEditor</name>
+    <message numerus="yes">
+        <source> And %n more.</source>
+        <translation>
+            <numerusform> And %n more.</numerusform>
+            <numerusform> And %n more.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>laneward::ReadingsImport</name>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>and %n more</numerusform>
+            <numerusform>and %n more</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Nothing can come in yet; %n cell(s) do not fit:</source>
+        <translation>
+            <numerusform>Nothing can come in yet; %n cell does not fit:</numerusform>
+            <numerusform>Nothing can come in yet; %n cells do not fit:</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) can come in</source>
+        <translation>
+            <numerusform>%n reading can come in</numerusform>
+            <numerusform>%n readings can come in</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1; %n are here already and stay as they are.</source>
+        <translation>
+            <numerusform>%1; %n is here already and stays as it is.</numerusform>
+            <numerusform>%1; %n are here already and stay as they are.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Import %n tape reading(s)</source>
+        <translation>
+            <numerusform>Import %n tape reading</numerusform>
+            <numerusform>Import %n tape readings</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>laneward::ReadingsPanel</name>
+    <message numerus="yes">
+        <source>%n tape reading(s)</source>
+        <translation>
+            <numerusform>%n tape reading</numerusform>
+            <numerusform>%n tape readings</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1; %n check(s) not kept</source>
+        <translation>
+            <numerusform>%1; %n check not kept</numerusform>
+            <numerusform>%1; %n checks not kept</numerusform>
         </translation>
     </message>
 </context>

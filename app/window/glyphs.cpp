@@ -43,6 +43,17 @@ QPainterPath lanesPath() {
     return path;
 }
 
+/// A lane with strokes of different widths across it.
+QPainterPath patternsPath() {
+    QPainterPath path;
+    path.addRect(QRectF(6, 2.5, 12, 19));
+    for (const auto& [y, reach] : {std::pair(18.0, 5.0), std::pair(14.0, 4.0), std::pair(10.0, 2.5), std::pair(6.0, 1.0)}) {
+        path.moveTo(12 - reach, y);
+        path.lineTo(12 + reach, y);
+    }
+    return path;
+}
+
 QPainterPath markPath() {
     QPainterPath path;
     path.addRoundedRect(QRectF(2, 2, 20, 20), 4, 4);
@@ -59,6 +70,7 @@ QPainterPath pathOf(const QString& name) {
     if (name == u"today") return todayPath();
     if (name == u"calendar") return calendarPath();
     if (name == u"lanes") return lanesPath();
+    if (name == u"patterns") return patternsPath();
     if (name == u"laneward") return markPath();
     QPainterPath path;
     path.addRect(QRectF(5, 5, 14, 14));

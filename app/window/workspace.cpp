@@ -4,6 +4,7 @@
 #include "app/models/list_tools.h"
 #include "app/pages/calendar/calendar_page.h"
 #include "app/pages/lanes/lanes_page.h"
+#include "app/pages/patterns/patterns_page.h"
 #include "app/pages/today/sheet_view.h"
 #include "app/pages/today/today_page.h"
 #include "app/window/message_bar.h"
@@ -78,6 +79,7 @@ void Workspace::buildPages() {
     addPage(new TodayPage(*m_session, this));
     addPage(new CalendarPage(*m_session, this));
     addPage(new LanesPage(*m_session, this));
+    addPage(new PatternsPage(*m_session, this));
     m_stack->addWidget(m_sheet = new SheetView(*m_session, this));
     connect(m_sheet, &SheetView::closed, this, [this] { showPage(m_current); });
 }

@@ -1,0 +1,43 @@
+#include "app/pages/patterns/cell_table.h"
+
+#include <QClipboard>
+#include <QGuiApplication>
+#include <QHeaderView>
+#include <QKeyEvent>
+
+namespace laneward {
+
+CellTable::CellTable(QAbstractItemModel* model, QWidget* parent) : QTableView(parent) {
+    setModel(model);
+    setEditTriggers(QAbstractItemView::AllEditTriggers);
+    verticalHeader()->setDefaultSectionSize(qMax(26, fontMetrics().lineSpacing() + 8));
+    horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    horizontalHeader()->setStretchLastSection(true);
+}
+
+void CellTable::finishEditing() {
+    QWidget* editor = indexWidget(currentIndex());
+    if (!editor) return;
+    commitData(editor);
+    closeEditor(editor, QAbstractItemDelegate::NoHint);
+}
+
+void CellTable::keyPressEvent(QKeyEvent* event) {
+    QModelIndex cell = currentIndex().isValid() ? currentIndex() : model()->index(0, 0);
+    if (!(cell.flags() & Qt::ItemIsEditable)) cell = cell.siblingAtColumn(0);
+    if (event->matches(QKeySequence::Paste)) {
+        model()->setData(cell, QGuiApplication::clipboard()->text());
+    } else if (event->matches(QKeySequence::Delete)) {
+        model()->setData(cell, QString());
+    } else {
+        QTableView::keyPressEvent(event);
+    }
+}
+
+void CellTable::closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) {
+    QTableView::closeEditor(editor, hint);
+    const QModelIndex next = currentIndex().siblingAtRow(currentIndex().row() + 1);
+    if (hint == QAbstractItemDelegate::SubmitModelCache && next.isValid()) setCurrentIndex(next);
+}
+
+}  // namespace laneward
