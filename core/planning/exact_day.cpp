@@ -100,7 +100,8 @@ public:
         if (divides()) std::fill(m_known.begin() + Changes, m_known.end(), worst);
         if (pauses()) std::fill(m_known.begin() + Late, m_known.end(), worst);
         const bool proven = smoothly() || troubled();
-        if (proven && m_known[Freshness] < worst) m_best.bound = m_best.placement.score;
+        // Which lanes are best left out, where not all can be done, is not searched for.
+        if (proven && m_known[Unmet] == 0 && m_known[Freshness] < worst) m_best.bound = m_best.placement.score;
     }
 
 private:

@@ -238,7 +238,7 @@ private Q_SLOTS:
     void planIsTheLeastOfAllWays() {
         int compared = 0;
         int shared = 0;
-        for (unsigned seed = 1; seed <= 150; ++seed) {
+        for (unsigned seed = 1; seed <= 200; ++seed) {
             const State s = RandomDays(seed).make();
             const Plan p = plan(s, at(0, 6), {day0, day0.addDays(2)});
             if (std::any_of(p.days.begin(), p.days.end(), [](const DayPlan& day) { return !day.proven; })) continue;
