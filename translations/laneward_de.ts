@@ -2560,6 +2560,49 @@
     </message>
 </context>
 <context>
+    <name>laneward::LimitsForm</name>
+    <message>
+        <source>What this centre asks of a tape reading</source>
+        <translation>Was dieses Center von einer Filmmessung verlangt</translation>
+    </message>
+    <message>
+        <source>Readings that do not hold are marked. A field that is left empty asks nothing. The rules of the sport&apos;s governing body are shown beside them; its current rule book decides.</source>
+        <translation>Messungen, die nicht genügen, werden markiert. Ein leeres Feld verlangt nichts. Die Regeln des Sportverbands stehen daneben; sein aktuelles Regelbuch entscheidet.</translation>
+    </message>
+    <message>
+        <source>At &amp;least on every oiled board, units:</source>
+        <translation>Auf jeder geölten &amp;Leiste mindestens, Einheiten:</translation>
+    </message>
+    <message>
+        <source>Mean &amp;error at most, units:</source>
+        <translation>Mittlerer F&amp;ehler höchstens, Einheiten:</translation>
+    </message>
+    <message>
+        <source>Track &amp;ratio at least:</source>
+        <translation>Spurverhältnis &amp;mindestens:</translation>
+    </message>
+    <message>
+        <source>Track ratio at &amp;most:</source>
+        <translation>Spurverhältnis &amp;höchstens:</translation>
+    </message>
+    <message>
+        <source>&amp;Keep the limits</source>
+        <translation>Grenzen &amp;speichern</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>Limits of tape readings</source>
+        <translation>Grenzen der Filmmessungen</translation>
+    </message>
+</context>
+<context>
     <name>laneward::ListTools</name>
     <message>
         <source>&amp;Copy as text table</source>
@@ -3873,6 +3916,14 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>Tape reading of lane %1</source>
         <translation>Filmmessung der Bahn %1</translation>
+    </message>
+    <message>
+        <source>Li&amp;mits…</source>
+        <translation>Gren&amp;zen…</translation>
+    </message>
+    <message>
+        <source>What this centre itself asks of a reading</source>
+        <translation>Was dieses Center selbst von einer Messung verlangt</translation>
     </message>
 </context>
 <context>

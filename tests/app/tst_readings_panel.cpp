@@ -3,6 +3,7 @@
 #include "app/pages/patterns/carry_panel.h"
 #include "app/pages/patterns/cell_table.h"
 #include "app/pages/patterns/decimal_text.h"
+#include "app/pages/patterns/limits_form.h"
 #include "app/pages/patterns/reading_chart.h"
 #include "app/pages/patterns/reading_details.h"
 #include "app/pages/patterns/reading_form.h"
@@ -75,6 +76,7 @@ private Q_SLOTS:
     void theRowsFiguresAreThoseOfTheComparison();
     void boardOneIsAtTheRight();
     void suspendedChecksAreHistory();
+    void theCentresOwnLimitsAreKept();
     void aReadingIsTypedAndTakenBack();
     void aRowIsPasted();
     void badCellsKeepWhatWasTyped();
@@ -229,6 +231,29 @@ void ReadingsPanelTest::suspendedChecksAreHistory() {
     QVERIFY(linesOf(low, QLocale("en_GB")).verdict.startsWith("! not kept"));
     low.value.reset();
     QVERIFY(linesOf(low, QLocale("en_GB")).verdict.contains("were not read"));
+}
+
+void ReadingsPanelTest::theCentresOwnLimitsAreKept() {
+    auto* form = m_panel->findChild<LimitsForm*>();
+    QVERIFY(!form->isVisible());
+    for (QPushButton* button : m_panel->findChildren<QPushButton*>()) {
+        if (button->text() == "Li&mits…") button->click();
+    }
+    QVERIFY(form->isVisible());
+    const QList<QDoubleSpinBox*> fields = form->findChildren<QDoubleSpinBox*>();
+    QCOMPARE(fields.size(), 4);
+    fields[0]->setValue(4.5);
+    fields[2]->setValue(1.2);
+    form->findChild<QPushButton*>("keepLimits")->click();
+    QVERIFY(!form->isVisible());
+    const auto limits = [&] { return session().season().centre.facts.readingLimits; };
+    QCOMPARE(limits().lowestMilliUnits, std::optional<std::int64_t>(4'500));
+    QCOMPARE(limits().leastTrackPermille, std::optional<int>(1'200));
+    QVERIFY(!limits().largestErrorMilliUnits);
+    const QString words = m_panel->findChild<ReadingDetails*>()->allText();
+    QVERIFY2(words.contains("own"), qPrintable(words));
+    session().undoStack().undo();
+    QCOMPARE(limits(), ReadingLimits{});
 }
 
 void ReadingsPanelTest::aReadingIsTypedAndTakenBack() {

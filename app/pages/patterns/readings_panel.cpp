@@ -2,6 +2,7 @@
 
 #include "app/edits/plain_label.h"
 #include "app/pages/patterns/carry_panel.h"
+#include "app/pages/patterns/limits_form.h"
 #include "app/pages/patterns/panel_list.h"
 #include "app/pages/patterns/reading_details.h"
 #include "app/pages/patterns/reading_form.h"
@@ -27,9 +28,11 @@ ReadingsPanel::ReadingsPanel(Session& session, QWidget* parent)
     m_importer = new ReadingsImport(session, this);
     m_pages->addWidget(m_form);
     m_pages->addWidget(m_importer);
+    m_pages->addWidget(m_limits = new LimitsForm(session, this));
     connect(m_form, &ReadingForm::finished, this, &ReadingsPanel::keep);
     connect(m_form, &ReadingForm::cancelled, this, &ReadingsPanel::leaveForm);
     connect(m_importer, &ReadingsImport::closed, this, &ReadingsPanel::leaveForm);
+    connect(m_limits, &LimitsForm::closed, this, &ReadingsPanel::leaveForm);
 }
 
 void ReadingsPanel::buildOverview() {
@@ -59,7 +62,9 @@ QWidget* ReadingsPanel::buildList() {
     m_correct = new QPushButton(tr("&Correct"), side);
     m_withdraw = new QPushButton(tr("&Withdraw"), side);
     m_import = new QPushButton(tr("&Import CSV…"), side);
-    for (QPushButton* button : {m_type, m_correct, m_withdraw, m_import})
+    m_ownLimits = new QPushButton(tr("Li&mits…"), side);
+    m_ownLimits->setToolTip(tr("What this centre itself asks of a reading"));
+    for (QPushButton* button : {m_type, m_correct, m_withdraw, m_import, m_ownLimits})
         row->addWidget(button);
     row->addStretch();
     column->addLayout(row);
@@ -74,6 +79,10 @@ QWidget* ReadingsPanel::buildList() {
     connect(m_type, &QPushButton::clicked, this, &ReadingsPanel::typeReading);
     connect(m_correct, &QPushButton::clicked, this, &ReadingsPanel::correctChosen);
     connect(m_withdraw, &QPushButton::clicked, this, &ReadingsPanel::withdrawChosen);
+    connect(m_ownLimits, &QPushButton::clicked, this, [this] {
+        m_pages->setCurrentWidget(m_limits);
+        m_limits->begin();
+    });
     connect(m_import, &QPushButton::clicked, this, [this] {
         if (m_importer->chooseFile(m_pattern)) m_pages->setCurrentWidget(m_importer);
     });
@@ -157,6 +166,7 @@ void ReadingsPanel::showList() {
     const bool writes = one && !m_session.isReadOnly();
     m_type->setEnabled(writes);
     m_import->setEnabled(writes);
+    m_ownLimits->setEnabled(writes);
     showChosen();
     sayHeadline();
 }

@@ -13,6 +13,7 @@ class QTableView;
 namespace laneward {
 
 class CarryPanel;
+class LimitsForm;
 class ReadingDetails;
 class ReadingForm;
 class ReadingModel;
@@ -66,9 +67,11 @@ private:
     QPushButton* m_correct = nullptr;
     QPushButton* m_withdraw = nullptr;
     QPushButton* m_import = nullptr;
+    QPushButton* m_ownLimits = nullptr;
     CarryPanel* m_carry = nullptr;
     ReadingDetails* m_details = nullptr;
     ReadingForm* m_form = nullptr;
+    LimitsForm* m_limits = nullptr;
     ReadingsImport* m_importer = nullptr;
 };
 
