@@ -219,17 +219,28 @@ Sec ExactBounds::leastFreshness(const Remaining& rest, const Hands& hands) const
         if (rest.count[r] > 0) lane = std::min(lane, m_figures[r].lane);
     }
     std::array<Sec, mostExactMachines + 1> until = hands.until;
+    const Sec step = lane + m_next;
     Sec sum = 0;
     for (int r : m_byLatest) {
         const LaneRun& run = m_runs[size_t(r)];
         const RunTimes& f = m_figures[size_t(r)];
-        if (run.like.fresh == 0 || rest.count[size_t(r)] == 0) continue;
-        sum += (run.like.fresh - 1) * (run.like.play - f.latest) * rest.count[size_t(r)];
-        for (int i = 0; i < rest.count[size_t(r)]; ++i) {
-            Sec* hand = std::max_element(until.data(), until.data() + std::max(1, hands.count));
-            const Sec end = hands.count == 0 ? f.latest : std::min(f.latest, *hand);
+        const Sec count = rest.count[size_t(r)];
+        if (run.like.fresh == 0 || count == 0) continue;
+        sum += (run.like.fresh - 1) * (run.like.play - f.latest) * count;
+        if (hands.count <= 1) {
+            // One lane behind the other: an arithmetic series.
+            const Sec end = hands.count == 0 ? f.latest : std::min(f.latest, until[0]);
+            sum += count * (run.like.play - end) + (hands.count == 0 ? 0 : step * (count * (count - 1) / 2));
+            until[0] = end - step * count;
+            continue;
+        }
+        for (Sec i = 0; i < count; ++i) {
+            size_t hand = 0;
+            for (size_t h = 1; h < size_t(hands.count); ++h)
+                hand = until[h] > until[hand] ? h : hand;
+            const Sec end = std::min(f.latest, until[hand]);
             sum += run.like.play - end;
-            *hand = end - lane - m_next;
+            until[hand] = end - step;
         }
     }
     return sum;

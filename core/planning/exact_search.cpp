@@ -141,6 +141,8 @@ void ExactSearch::openNext() {
 
 void ExactSearch::offerGos(const Move& like) {
     Move move = like;
+    m_spent = sum(m_at.cost, m_at.openCost);
+    m_spent[Treatments] += m_at.rest.lanes;
     for (int r = 0; r < int(m_runs.size()); ++r) {
         const int count = m_at.rest.count[size_t(r)];
         if (count == 0 || !(m_runs[size_t(r)].able & (1U << like.machine))) continue;
@@ -160,7 +162,7 @@ void ExactSearch::offerGos(const Move& like) {
 
 /// What is sure before anything is timed: outings, changes and crossed lanes.
 bool ExactSearch::isHopeless(const Move& move) const {
-    Score cost = sum(m_at.cost, m_at.openCost);
+    Score cost = m_spent;
     const int pattern = m_runs[size_t(move.go.run)].pattern;
     const int before = m_at.hands[size_t(move.machine)].pattern;
     if (move.opens) {
@@ -169,7 +171,6 @@ bool ExactSearch::isHopeless(const Move& move) const {
         cost[Crossed] += std::max(0, std::abs(m_timing.firstLane(m_open.gos.back()) - m_timing.lastLane(move.go)) - 1);
     }
     if (pattern >= 0 && before >= 0 && pattern != before) ++cost[Changes];
-    cost[Treatments] += m_at.rest.lanes;
     return worth(cost) >= m_best.score;
 }
 

@@ -119,6 +119,7 @@ private:
     bool m_sure = true;  ///< every time that was fixed was the best one
 
     Node m_at;                          ///< what is being extended
+    Score m_spent{};                    ///< and what it costs so far, before one more go
     DraftOuting m_open;                 ///< its open outing
     std::vector<Sec> m_begins;          ///< of its gos, before one more is tried
     std::vector<DraftOuting> m_closed;  ///< its closed ones, the latest first

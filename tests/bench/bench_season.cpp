@@ -71,7 +71,8 @@ int main(int argc, char** argv) {
     bench::Times times;
     benchmark::RunSpecifiedBenchmarks(&times);
     bool holds = bench::withinRatio(times, "expandSeason", "bareLibical", 1.5);
-    holds = bench::withinLimit(times, "planSeason", 1'000) && holds;
+    // With nearly every day proven; a first plan of the season has its own limit in bench_what_if.
+    holds = bench::withinLimit(times, "planSeason", 10'000) && holds;
     const double peak = peakMegabytes();
     std::printf("peak memory = %.0f MB (at most 200 MB)\n", peak);
     return holds && peak < 200 ? 0 : 1;
