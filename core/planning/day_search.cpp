@@ -9,9 +9,9 @@ namespace laneward::planning {
 namespace {
 
 // Solutions placed on one day at most: more seldom help, and people wait for the plan.
-constexpr std::int64_t mostTried = 9'000;
+constexpr std::int64_t mostTried = 5'000;
 constexpr std::int64_t fewestTried = 32;
-constexpr std::int64_t mostPlaced = 2'500'000;
+constexpr std::int64_t mostPlaced = 1'200'000;
 
 class DaySearch {
 public:

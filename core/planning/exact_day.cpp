@@ -15,7 +15,7 @@ using namespace score_part;
 // One node of the local search takes as long as about so many steps of this one. A day that is not proven with the most is left
 // at its gap: people wait for the plan.
 constexpr std::int64_t stepsPerNode = 24;
-constexpr std::int64_t mostSteps = 360'000;
+constexpr std::int64_t mostSteps = 300'000;
 constexpr Sec worst = std::numeric_limits<Sec>::max();
 constexpr int anyCuts = 1'000;
 constexpr int mostCuts = 4;

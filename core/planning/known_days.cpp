@@ -8,7 +8,6 @@ namespace {
 
 // More than a long season has; a day takes a few dozen kilobytes.
 constexpr size_t mostDays = 2'000;
-constexpr std::int64_t roughNodes = 8;
 constexpr std::int64_t quickNodes = 160;
 
 /// One key for the day and the nodes spent on it.

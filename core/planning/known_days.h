@@ -26,6 +26,8 @@ private:
 /// How days are solved: what is known comes first.
 class DaySolver {
 public:
+    static constexpr std::int64_t roughNodes = 8;
+
     DaySolver(std::int64_t nodes, KnownDays& days, const std::function<bool()>& cancelled)
         : m_nodes(nodes), m_days(days), m_cancelled(cancelled) {}
 
@@ -40,6 +42,8 @@ public:
     DaySolution solveRoughly(const DayProblem& problem) const;
     /// A fair answer, where many are asked for on the way to one.
     DaySolution solveQuickly(const DayProblem& problem) const;
+    /// So little is spent on a day that hardly one is proven.
+    bool isRough() const { return m_nodes <= roughNodes; }
     bool isCancelled() const { return m_cancelled && m_cancelled(); }
 
 private:

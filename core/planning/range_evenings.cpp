@@ -144,9 +144,10 @@ bool RangePlanner::findChoices(int day, const SolvedDay& solved, std::vector<uns
 SolvedDay RangePlanner::dayBehind(int day) {
     SolvedDay behind;
     behind.treatments = treatmentsOn(day);
-    behind.problem = problemOf(day, behind.treatments);
     const bool movable = std::any_of(behind.treatments.begin(), behind.treatments.end(),
                                      [&](const OpenTreatment& t) { return isMovable(t, day); });
+    // A rough plan proves nothing, and so need not tell how it saw that day.
+    if (movable || !m_solver.isRough()) behind.problem = problemOf(day, behind.treatments);
     if (movable) behind.solution = m_solver.solve(behind.problem);
     return behind;
 }
@@ -182,7 +183,7 @@ void RangePlanner::shareEvenings(int days) {
         m_result.settled[size_t(days)] = true;
         return;
     }
-    if (m_result.settled[size_t(days)]) m_result.next = m_result.days.back().problem.key();
+    if (m_result.settled[size_t(days)] && !m_solver.isRough()) m_result.next = m_result.days.back().problem.key();
     m_result.days.pop_back();
 }
 
