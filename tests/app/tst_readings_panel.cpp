@@ -254,6 +254,18 @@ void ReadingsPanelTest::theCentresOwnLimitsAreKept() {
     QVERIFY2(words.contains("own"), qPrintable(words));
     session().undoStack().undo();
     QCOMPARE(limits(), ReadingLimits{});
+    // Enter on 'Cancel' cancels.
+    for (QPushButton* button : m_panel->findChildren<QPushButton*>()) {
+        if (button->text() == "Li&mits…") button->click();
+    }
+    fields[0]->setValue(6);
+    for (QPushButton* button : form->findChildren<QPushButton*>()) {
+        if (button->text() != "Cancel") continue;
+        button->setFocus();
+        QTest::keyClick(button, Qt::Key_Return);
+    }
+    QVERIFY(!form->isVisible());
+    QCOMPARE(limits(), ReadingLimits{});
 }
 
 void ReadingsPanelTest::aReadingIsTypedAndTakenBack() {

@@ -87,10 +87,18 @@ void LimitsForm::keep() {
         Q_EMIT closed();
 }
 
+/// Fields let Enter pass on to the form; on a button it presses that button.
 void LimitsForm::keyPressEvent(QKeyEvent* event) {
-    if (event->key() == Qt::Key_Escape) return Q_EMIT closed();
-    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) return keep();
-    QWidget::keyPressEvent(event);
+    const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (event->key() == Qt::Key_Escape) {
+        Q_EMIT closed();
+    } else if (auto* button = qobject_cast<QPushButton*>(focusWidget()); enter && button) {
+        button->click();
+    } else if (enter) {
+        keep();
+    } else {
+        QWidget::keyPressEvent(event);
+    }
 }
 
 }  // namespace laneward

@@ -1,5 +1,6 @@
 #include "app/pages/patterns/stroke_rows.h"
 
+#include "app/pages/patterns/decimal_text.h"
 #include "core/base/limits.h"
 
 #include <QCoreApplication>
@@ -18,18 +19,8 @@ struct Words {
 
 double perUnit(const Speech& speech) { return speech.units == UnitSystem::Metric ? micrometresPerMetre : double(feet(1).value); }
 
-/// By the locale, else with a point; nothing else is guessed at.
-std::optional<double> numberOf(const QString& text, const Speech& speech) {
-    QLocale strict = speech.locale;
-    strict.setNumberOptions(QLocale::RejectGroupSeparator);
-    bool right = false;
-    double value = strict.toDouble(text.trimmed(), &right);
-    if (!right) value = QLocale::c().toDouble(text.trimmed(), &right);
-    return right && std::isfinite(value) ? std::optional(value) : std::nullopt;
-}
-
 std::optional<int> wholeOf(const QString& text, const Speech& speech) {
-    const std::optional<double> value = numberOf(text, speech);
+    const std::optional<double> value = decimalOf(text, speech.locale);
     if (!value || *value != std::floor(*value) || std::abs(*value) > 1e9) return std::nullopt;
     return int(*value);
 }
@@ -81,17 +72,11 @@ QString distanceFault(const PatternDraft& draft, const StrokeRow& row, StrokeFie
 }  // namespace
 
 QString distanceField(Micrometres distance, const Speech& speech) {
-    QLocale plain = speech.locale;
-    plain.setNumberOptions(QLocale::OmitGroupSeparator);
-    QString text = plain.toString(double(distance.value) / perUnit(speech), 'f', 2);
-    while (text.endsWith(plain.zeroDigit()))
-        text.chop(plain.zeroDigit().size());
-    if (text.endsWith(plain.decimalPoint())) text.chop(plain.decimalPoint().size());
-    return text;
+    return decimalText(double(distance.value) / perUnit(speech), 2, speech.locale);
 }
 
 std::optional<Micrometres> distanceOf(const QString& text, const Speech& speech) {
-    const std::optional<double> value = numberOf(text, speech);
+    const std::optional<double> value = decimalOf(text, speech.locale);
     if (!value || std::abs(*value) > 1e6) return std::nullopt;
     return Micrometres{std::llround(*value * perUnit(speech))};
 }
