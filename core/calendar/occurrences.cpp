@@ -138,8 +138,9 @@ std::vector<Occurrence> occurrencesOf(const Series& series, const Centre& centre
 }
 
 bool comesBefore(const Occurrence& a, const Occurrence& b) {
-    return std::tuple(a.booked.begin, a.lanes.first(), a.series, a.original) <
-           std::tuple(b.booked.begin, b.lanes.first(), b.series, b.original);
+    if (a.booked.begin != b.booked.begin) return a.booked.begin < b.booked.begin;
+    if (const int lane = a.lanes.first(), other = b.lanes.first(); lane != other) return lane < other;
+    return std::tie(a.series, a.original) < std::tie(b.series, b.original);
 }
 
 /// The first of `closures`, which are in order of their start, that closes a lane of `play` during it.

@@ -1,7 +1,6 @@
 #include "core/planning/recursion.h"
 
 #include <algorithm>
-#include <map>
 
 namespace laneward::planning {
 
@@ -28,15 +27,21 @@ LaneCondition conditionBefore(const LaneTreatment* last, const std::vector<Fixed
 }
 
 PatternId usualPattern(const State& state, const DemandSet& demands) {
-    std::map<PatternId, int> asked;
+    const std::vector<Pattern>& patterns = state.patterns;
+    std::vector<int> asked(patterns.size(), 0);
+    const PatternId* last = nullptr;  // mostly asked for again by the next demand
+    const Pattern* pattern = nullptr;
     for (const Demand& d : demands.demands) {
-        if (d.pattern && findPattern(state.patterns, *d.pattern)) ++asked[*d.pattern];
+        if (!d.pattern) continue;
+        if (!last || *last != *d.pattern) pattern = findPattern(patterns, *d.pattern);
+        last = &*d.pattern;
+        if (pattern) ++asked[size_t(pattern - patterns.data())];
     }
     PatternId usual;
     int most = 0;
-    for (const auto& [id, count] : asked) {
-        if (count > most) usual = id;
-        most = std::max(most, count);
+    for (size_t p = 0; p < patterns.size(); ++p) {
+        if (asked[p] > most || (asked[p] == most && most > 0 && patterns[p].id < usual)) usual = patterns[p].id;
+        most = std::max(most, asked[p]);
     }
     if (!usual.isEmpty()) return usual;
     for (const Pattern& p : state.patterns) {

@@ -47,7 +47,20 @@ void add(JobUse& sum, const JobUse& lane, std::int64_t runs) {
     sum.laneRuns += int(lane.laneRuns * runs);
 }
 
+/// Many ids are written, and a format would take most of the time for it.
+QString digits(int number, int count) {
+    QString text(count, u'0');
+    for (auto digit = text.rbegin(); digit != text.rend(); ++digit, number /= 10)
+        *digit = QChar(char16_t(u'0' + number % 10));
+    return text;
+}
+
 }  // namespace
+
+QString dateInId(QDate date) {
+    if (date.year() < 0 || date.year() > 9'999) return date.toString(Qt::ISODate);
+    return digits(date.year(), 4) + u'-' + digits(date.month(), 2) + u'-' + digits(date.day(), 2);
+}
 
 bool comesBefore(const Job& a, const Job& b) {
     const int firstA = a.lanes.empty() ? 0 : a.lanes.front().lane;
@@ -100,8 +113,9 @@ int JobBuilder::freeOuting(const MachineId& machine, QDate date) {
 }
 
 JobId JobBuilder::idFor(const Job& job) {
-    const LocalTime local = zoneOf(m_ground.state.centre).toLocal(job.time.begin);
-    const QString stem = job.date.toString(Qt::ISODate) + u'-' + job.machine.value + u'-' + local.time.toString(u"HHmm");
+    const QTime begins = zoneOf(m_ground.state.centre).toLocal(job.time.begin).time;
+    const QString stem =
+        dateInId(job.date) + u'-' + job.machine.value + u'-' + digits(begins.hour(), 2) + digits(begins.minute(), 2);
     JobId id{stem};
     for (int n = 2; m_ids.contains(id); ++n)
         id.value = stem + u'-' + QString::number(n);

@@ -40,6 +40,9 @@ void addNeed(std::vector<Need>& needs, const Occurrence& occurrence, Instant pla
 /// Fills Job::reasons of every proposed job in `jobs`.
 void explainJobs(const Ground& ground, const DemandSet& demands, std::vector<Job>& jobs);
 
+/// The date as ISO 8601 writes it, with which the id of a proposed job begins.
+QString dateInId(QDate date);
+
 /// Order of Plan::jobs.
 bool comesBefore(const Job& a, const Job& b);
 

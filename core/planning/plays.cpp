@@ -43,7 +43,9 @@ std::vector<LanePlays> playsOf(const State& state, const Occupancy& occupancy) {
         }
     }
     for (LanePlays& lane : plays) {
-        std::stable_sort(lane.begin(), lane.end(), [](const Play& a, const Play& b) { return a.booked.begin < b.booked.begin; });
+        // Occurrences mostly come in order of time.
+        const auto before = [](const Play& a, const Play& b) { return a.booked.begin < b.booked.begin; };
+        if (!std::is_sorted(lane.begin(), lane.end(), before)) std::stable_sort(lane.begin(), lane.end(), before);
         Instant reach{INT64_MIN};
         for (Play& play : lane)
             play.reach = reach = std::max(reach, play.cleared);

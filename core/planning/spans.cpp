@@ -6,8 +6,10 @@ namespace laneward::planning {
 
 Spans merged(Spans spans) {
     std::erase_if(spans, [](const Span& s) { return s.isEmpty(); });
-    std::sort(spans.begin(), spans.end());
+    // Most are in order already.
+    if (!std::is_sorted(spans.begin(), spans.end())) std::sort(spans.begin(), spans.end());
     Spans result;
+    result.reserve(spans.size());
     for (const Span& s : spans) {
         if (!result.empty() && s.begin <= result.back().end) {
             result.back().end = std::max(result.back().end, s.end);

@@ -1,3 +1,4 @@
+#include "core/planning/job_builder.h"
 #include "core/planning/stretch.h"
 
 #include <cstdlib>
@@ -34,8 +35,8 @@ public:
     void move(JobId& id, QDate from) {
         if (from != m_from) {
             m_from = from;
-            m_old = from.toString(Qt::ISODate);
-            m_new = from.addDays(m_days).toString(Qt::ISODate);
+            m_old = dateInId(from);
+            m_new = dateInId(from.addDays(m_days));
         }
         if (id.value.startsWith(m_old)) id.value.replace(0, m_old.size(), m_new);
     }
