@@ -101,12 +101,13 @@ private:
         task.target = task.due = m_problem.length;
         task.play = at(gap.time.end);
         addSlots(task, gap);
-        for (size_t d : gap.demands) {
-            task.target = std::min(task.target, at(m_demands.demands[d].target));
-            task.due = std::min(task.due, at(m_demands.demands[d].due));
-            task.stripped = m_demands.demands[d].kind == DemandKind::Stripped;
-            task.onlyHere = m_demands.demands[d].kind == DemandKind::Fresh;
-            task.scored = !task.stripped && m_demands.demands[d].kind != DemandKind::AsItIs;
+        if (gap.demand) {
+            const Demand& demand = m_demands.demands[*gap.demand];
+            task.target = std::min(task.target, at(demand.target));
+            task.due = std::min(task.due, at(demand.due));
+            task.stripped = demand.kind == DemandKind::Stripped;
+            task.onlyHere = demand.kind == DemandKind::Fresh;
+            task.scored = !task.stripped && demand.kind != DemandKind::AsItIs;
         }
         task.demands = int(what.serves.size());
         for (size_t d : what.serves)

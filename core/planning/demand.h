@@ -22,9 +22,9 @@ struct Demand {
 /// Time between two plays on one lane, in which at most one treatment is useful.
 struct Gap {
     int lane = 0;
-    Span time;                    ///< from the moment the lane was cleared to the next start of play (or the range's end)
-    Seconds playBefore;           ///< length of booked play that ended it; 0 at the range's begin
-    std::vector<size_t> demands;  ///< indexes of demands at its end (at most one start of play, plus a stripped one)
+    Span time;                     ///< from the moment the lane was cleared to the next start of play (or the range's end)
+    Seconds playBefore;            ///< length of booked play that ended it; 0 at the range's begin
+    std::optional<size_t> demand;  ///< index of what is asked at its end: by a start of play, or by a day that leaves it stripped
 };
 
 struct DemandSet {

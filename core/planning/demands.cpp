@@ -1,9 +1,9 @@
 #include "core/planning/demand.h"
+#include "core/planning/ground.h"
 #include "core/planning/holds.h"
-#include "core/planning/plays.h"
 
 #include <algorithm>
-#include <numeric>
+#include <map>
 
 namespace laneward {
 
@@ -16,7 +16,7 @@ struct Mark {
     Instant at;
     bool isPlay = false;
     size_t play = 0;
-    std::optional<Demand> demand;
+    std::optional<size_t> demand;  ///< index
 };
 
 class LaneWalk {
@@ -36,13 +36,8 @@ public:
             cleared = std::max(cleared, play.cleared);
             counted = std::max(counted, play.booked.end);
         }
-        for (Mark& mark : marksOf(lane, plays)) {
-            Gap gap{lane, {std::min(cleared, mark.at), mark.at}, playBefore, {}};
-            if (mark.demand) {
-                gap.demands.push_back(demands.size());
-                demands.push_back(*std::move(mark.demand));
-            }
-            found.push_back(std::move(gap));
+        for (const Mark& mark : marksOf(lane, plays, demands)) {
+            found.push_back({lane, {std::min(cleared, mark.at), mark.at}, playBefore, mark.demand});
             playBefore = {};
             cleared = std::max(cleared, mark.at);
             if (!mark.isPlay) continue;
@@ -57,23 +52,29 @@ public:
     }
 
 private:
-    std::vector<Mark> marksOf(int lane, const LanePlays& plays) const {
+    std::vector<Mark> marksOf(int lane, const LanePlays& plays, std::vector<Demand>& demands) const {
         std::vector<Mark> marks;
         marks.reserve(plays.size());
         for (size_t i = 0; i < plays.size(); ++i) {
             const Instant begins = plays[i].booked.begin;
             if (begins >= m_days.back()) break;
-            if (begins >= m_begin) marks.push_back({begins, true, i, demandOf(lane, plays[i])});
-            std::optional<Mark> stripped = strippedMark(lane, plays[i]);
-            if (stripped &&
-                std::none_of(marks.begin(), marks.end(), [&](const Mark& m) { return !m.isPlay && m.at == stripped->at; })) {
-                marks.push_back(*std::move(stripped));
-            }
+            if (begins >= m_begin) marks.push_back({begins, true, i, added(demandOf(lane, plays[i]), demands)});
+            std::optional<Demand> stripped = strippedOf(lane, plays[i]);
+            const auto isKnown = [&](const Mark& mark) { return !mark.isPlay && mark.at == stripped->due; };
+            if (!stripped || std::any_of(marks.begin(), marks.end(), isKnown)) continue;
+            const Instant at = stripped->due;
+            marks.push_back({at, false, 0, added(std::move(stripped), demands)});
         }
         // The end of a day comes before a play that begins at that very moment. Most lanes are in order already.
         const auto before = [](const Mark& a, const Mark& b) { return a.at != b.at ? a.at < b.at : a.isPlay < b.isPlay; };
         if (!std::is_sorted(marks.begin(), marks.end(), before)) std::stable_sort(marks.begin(), marks.end(), before);
         return marks;
+    }
+
+    static std::optional<size_t> added(std::optional<Demand> demand, std::vector<Demand>& demands) {
+        if (!demand) return std::nullopt;
+        demands.push_back(*std::move(demand));
+        return demands.size() - 1;
     }
 
     Demand demandFrom(const Play& play, int lane) const {
@@ -102,7 +103,8 @@ private:
         return demand;
     }
 
-    std::optional<Mark> strippedMark(int lane, const Play& play) const {
+    /// What a day that leaves the lane stripped asks at its end.
+    std::optional<Demand> strippedOf(int lane, const Play& play) const {
         const auto& asked = m_occupancy.occurrences[play.occurrence].demands;
         const bool asks = std::any_of(asked.begin(), asked.end(), [&](const SurfaceDemand& d) {
             return d.kind == DemandKind::Stripped && d.lanes.contains(lane);
@@ -114,7 +116,7 @@ private:
         demand.kind = DemandKind::Stripped;
         demand.least = Treatment::CleanOnly;
         demand.playBegins = demand.due = demand.target = dayEnd;
-        return Mark{dayEnd, false, 0, demand};
+        return demand;
     }
 
     const State& m_state;
@@ -125,27 +127,35 @@ private:
 
 /// Puts the demands in order of time and lane and lets the gaps follow.
 void sortDemands(DemandSet& set) {
-    std::vector<size_t> order(set.demands.size());
-    std::iota(order.begin(), order.end(), size_t{0});
-    std::stable_sort(order.begin(), order.end(), [&](size_t a, size_t b) {
-        const Demand& x = set.demands[a];
-        const Demand& y = set.demands[b];
-        return x.playBegins != y.playBegins ? x.playBegins < y.playBegins : x.lane < y.lane;
-    });
-    std::vector<size_t> placeOf(order.size());
+    std::map<Instant, std::vector<size_t>> byTime;  // they come lane by lane
+    for (size_t d = 0; d < set.demands.size(); ++d)
+        byTime[set.demands[d].playBegins].push_back(d);
+    std::vector<size_t> placeOf(set.demands.size());
     std::vector<Demand> sorted;
-    sorted.reserve(order.size());
-    for (size_t place = 0; place < order.size(); ++place) {
-        placeOf[order[place]] = place;
-        sorted.push_back(std::move(set.demands[order[place]]));
+    sorted.reserve(set.demands.size());
+    for (const auto& [time, demands] : byTime) {
+        for (size_t d : demands) {
+            placeOf[d] = sorted.size();
+            sorted.push_back(std::move(set.demands[d]));
+        }
     }
     set.demands = std::move(sorted);
     for (auto& lane : set.gaps) {
         for (Gap& gap : lane) {
-            for (size_t& demand : gap.demands)
-                demand = placeOf[demand];
+            if (gap.demand) gap.demand = placeOf[*gap.demand];
         }
     }
+}
+
+void addDemands(const LaneWalk& walk, const std::vector<LanePlays>& plays, DemandSet& set) {
+    size_t most = 0;
+    for (const LanePlays& lane : plays)
+        most += lane.size();
+    set.demands.reserve(most);
+    for (size_t lane = 0; lane < set.gaps.size(); ++lane) {
+        set.gaps[lane] = walk.gaps(int(lane + 1), plays[lane], set.demands);
+    }
+    sortDemands(set);
 }
 
 }  // namespace
@@ -155,12 +165,14 @@ DemandSet demandsOf(const State& state, const Occupancy& occupancy, Instant now,
     set.gaps.resize(size_t(std::max(0, state.centre.facts.lanes)));
     if (range.days() == 0) return set;
     const std::vector<Instant> days = dayBounds(state.centre, range);
-    const std::vector<LanePlays> plays = playsOf(state, occupancy);
-    const LaneWalk walk(state, occupancy, days, std::max(now, days.front()));
-    for (size_t lane = 0; lane < set.gaps.size(); ++lane) {
-        set.gaps[lane] = walk.gaps(int(lane + 1), plays[lane], set.demands);
-    }
-    sortDemands(set);
+    addDemands(LaneWalk(state, occupancy, days, std::max(now, days.front())), playsOf(state, occupancy), set);
+    return set;
+}
+
+DemandSet planning::demandsOf(const Ground& ground) {
+    DemandSet set;
+    set.gaps.resize(ground.plays.size());
+    addDemands(LaneWalk(ground.state, ground.occupancy, ground.days, ground.begin()), ground.plays, set);
     return set;
 }
 

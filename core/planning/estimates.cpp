@@ -33,6 +33,8 @@ std::optional<Instant> earliestFit(const Spans& a, const Spans& b, Span window, 
     return fits == both.end() ? std::nullopt : std::optional(fits->begin + work);
 }
 
+}  // namespace
+
 Hands handsFor(const Ground& ground, int lane, const Recipe& recipe) {
     Hands hands;
     const Pattern* pattern = recipe.pattern ? findPattern(ground.state.patterns, *recipe.pattern) : nullptr;
@@ -44,15 +46,14 @@ Hands handsFor(const Ground& ground, int lane, const Recipe& recipe) {
     return hands;
 }
 
-std::optional<Instant> latestBy(const Ground& ground, const Hands& hands, const std::vector<Spans>& tier, int lane, Span window) {
+std::optional<Instant> latestEndWithin(const Ground& ground, int lane, const Hands& hands, Span window,
+                                       const std::vector<Spans>& tier) {
     std::optional<Instant> latest;
     for (const Hand& hand : hands) {
         latest = std::max(latest, latestFit(tier[hand.machine], ground.lanesFree[size_t(lane - 1)], window, hand.work));
     }
     return latest;
 }
-
-}  // namespace
 
 Span openPart(const Ground& ground, const Gap& gap) {
     Span open = gap.time;
@@ -63,42 +64,33 @@ Span openPart(const Ground& ground, const Gap& gap) {
     return open;
 }
 
-std::optional<Instant> latestEndWithin(const Ground& ground, const LaneRow& row, const Recipe& recipe, Span window,
-                                       const std::vector<Spans>& tier) {
-    Hands hands = handsFor(ground, row.lane, recipe);
-    for (Hand& hand : hands) {
-        hand.work = hand.work * row.count + ground.machines[hand.machine]->times.nextLane * (row.count - 1);
-    }
-    return latestBy(ground, hands, tier, row.lane, window);
+Hands handsForRow(const Ground& ground, Hands hands, int lanes) {
+    for (Hand& hand : hands)
+        hand.work = hand.work * lanes + ground.machines[hand.machine]->times.nextLane * (lanes - 1);
+    return hands;
 }
 
 const Hands& LaneHands::of(const Recipe& recipe) {
-    const auto same = [&](const auto& entry) {
-        // Ids that are copies of one another share their text, which is quicker to see than that it is equal.
-        const Recipe& known = entry.first;
-        if (known.treatment != recipe.treatment || known.pattern.has_value() != recipe.pattern.has_value()) return false;
-        return !recipe.pattern || known.pattern->value.constData() == recipe.pattern->value.constData() || known == recipe;
-    };
-    const auto known = std::find_if(m_known.begin(), m_known.end(), same);
+    const auto known = std::find_if(m_known.begin(), m_known.end(), [&](const auto& entry) { return entry.first == recipe; });
     if (known != m_known.end()) return known->second;
     return m_known.emplace_back(recipe, handsFor(m_ground, m_lane, recipe)).second;
 }
 
 std::optional<Instant> latestPossibleEnd(const Ground& ground, const Gap& gap, const Hands& hands) {
-    return latestBy(ground, hands, ground.byAllowance, gap.lane, openPart(ground, gap));
+    return latestEndWithin(ground, gap.lane, hands, openPart(ground, gap), ground.byAllowance);
 }
 
 std::optional<Instant> plannedEnd(const Ground& ground, const DemandSet& demands, const Gap& gap, const Hands& hands) {
     const Span open = openPart(ground, gap);
     Instant target = open.end;
     Instant due = open.end;
-    for (size_t d : gap.demands) {
-        target = std::min(target, demands.demands[d].target);
-        due = std::min(due, demands.demands[d].due);
+    if (gap.demand) {
+        target = std::min(target, demands.demands[*gap.demand].target);
+        due = std::min(due, demands.demands[*gap.demand].due);
     }
-    if (auto end = latestBy(ground, hands, ground.byWork, gap.lane, {open.begin, target})) return end;
-    if (auto end = latestBy(ground, hands, ground.byWork, gap.lane, {open.begin, due})) return end;
-    if (auto end = latestBy(ground, hands, ground.byAllowance, gap.lane, {open.begin, due})) return end;
+    if (auto end = latestEndWithin(ground, gap.lane, hands, {open.begin, target}, ground.byWork)) return end;
+    if (auto end = latestEndWithin(ground, gap.lane, hands, {open.begin, due}, ground.byWork)) return end;
+    if (auto end = latestEndWithin(ground, gap.lane, hands, {open.begin, due}, ground.byAllowance)) return end;
     std::optional<Instant> soonest;
     for (const Hand& hand : hands) {
         const auto end = earliestFit(ground.byAllowance[hand.machine], ground.lanesFree[size_t(gap.lane - 1)],

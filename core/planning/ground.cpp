@@ -13,16 +13,23 @@ bool wholeCentre(const Occurrence& o, const Centre& centre) { return o.lanes.isE
 
 bool closesWithoutStaff(const Occurrence& o) { return o.kind == EventKind::Closure && o.noStaff; }
 
+Spans timesOf(const LanePlays& plays) {
+    Spans times;
+    times.reserve(plays.size());
+    for (const Play& play : plays)
+        times.push_back({play.booked.begin, play.cleared});
+    return times;
+}
+
 /// Without its own play, its pair partner's, outages and closures without staff.
 Spans laneFree(const Ground& ground, int lane, Span whole) {
     const Centre& centre = ground.state.centre;
-    Spans taken;
-    for (const Play& play : ground.plays[size_t(lane - 1)])
-        taken.push_back({play.booked.begin, play.cleared});
+    Spans taken = timesOf(ground.plays[size_t(lane - 1)]);
     const int partner = pairPartner(lane);
     if (centre.facts.settings.pairPartnerRule && partner <= centre.facts.lanes) {
-        for (const Play& play : ground.plays[size_t(partner - 1)])
-            taken.push_back({play.booked.begin, play.cleared});
+        // Most pairs are played on together.
+        const Spans others = timesOf(ground.plays[size_t(partner - 1)]);
+        if (others != taken) taken.insert(taken.end(), others.begin(), others.end());
     }
     for (const Outage& outage : centre.outages) {
         if (!outage.machine && outage.lanes.contains(lane)) taken.push_back({outage.begin, endOr(outage.end, whole.end)});

@@ -50,6 +50,8 @@ struct Ground {
 };
 
 Ground groundOf(const State& state, const Occupancy& occupancy, Instant now, const DateRange& range);
+/// demandsOf() of what the ground was made from.
+DemandSet demandsOf(const Ground& ground);
 
 /// The end of a job's last step, the way back included.
 Instant endOfSteps(const Job& job);
@@ -62,6 +64,10 @@ struct Hand {
     Seconds work;
 };
 using Hands = std::vector<Hand>;
+
+Hands handsFor(const Ground& ground, int lane, const Recipe& recipe);
+/// The same for so many lanes in a row.
+Hands handsForRow(const Ground& ground, Hands hands, int lanes);
 
 /// Who may treat one lane, worked out once for each recipe.
 class LaneHands {
@@ -77,14 +83,8 @@ private:
 
 /// When a treatment by any of `hands` can end within `gap`: the best by the order late, overtime, tight.
 std::optional<Instant> plannedEnd(const Ground& ground, const DemandSet& demands, const Gap& gap, const Hands& hands);
-/// `count` lanes of one kind in a row, seen from one of them.
-struct LaneRow {
-    int lane = 0;
-    int count = 1;
-};
-
-/// The latest end within `window` of the row's work, by any machine whose times in `tier` allow it.
-std::optional<Instant> latestEndWithin(const Ground& ground, const LaneRow& row, const Recipe& recipe, Span window,
+/// The latest end within `window` of work on `lane`, by any of `hands` whose times in `tier` allow it.
+std::optional<Instant> latestEndWithin(const Ground& ground, int lane, const Hands& hands, Span window,
                                        const std::vector<Spans>& tier);
 /// The part of `gap` behind the lane's committed treatments and now.
 Span openPart(const Ground& ground, const Gap& gap);

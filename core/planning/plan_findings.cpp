@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <set>
+#include <span>
 
 namespace laneward::planning {
 
@@ -84,27 +85,23 @@ bool sameDemand(const DemandSet& set, size_t a, size_t b) {
 }
 
 /// The gaps of one lane that end on a day.
-std::vector<const Gap*> gapsOn(const DemandSet& demands, size_t lane, const Span& day) {
-    std::vector<const Gap*> found;
+std::span<const Gap> gapsOn(const DemandSet& demands, size_t lane, const Span& day) {
     const auto& gaps = demands.gaps[lane];
-    auto gap = std::upper_bound(gaps.begin(), gaps.end(), day.begin, [](Instant t, const Gap& g) { return t < g.time.end; });
-    for (; gap != gaps.end() && gap->time.end <= day.end; ++gap)
-        found.push_back(&*gap);
-    return found;
+    const auto endsLater = [](Instant t, const Gap& g) { return t < g.time.end; };
+    const auto first = std::upper_bound(gaps.begin(), gaps.end(), day.begin, endsLater);
+    return {first, std::upper_bound(first, gaps.end(), day.end, endsLater)};
 }
 
-bool same(const DemandSet& set, const std::vector<const Gap*>& a, const std::vector<const Gap*>& b) {
-    return std::equal(a.begin(), a.end(), b.begin(), b.end(), [&](const Gap* x, const Gap* y) {
-        return x->time == y->time && std::equal(x->demands.begin(), x->demands.end(), y->demands.begin(), y->demands.end(),
-                                                [&](size_t i, size_t j) { return sameDemand(set, i, j); });
+bool same(const DemandSet& set, std::span<const Gap> a, std::span<const Gap> b) {
+    return std::equal(a.begin(), a.end(), b.begin(), b.end(), [&](const Gap& x, const Gap& y) {
+        return x.time == y.time && x.demand.has_value() == y.demand.has_value() &&
+               (!x.demand || sameDemand(set, *x.demand, *y.demand));
     });
 }
 
-bool asks(const DemandSet& set, const std::vector<const Gap*>& gaps) {
-    return std::any_of(gaps.begin(), gaps.end(), [&](const Gap* g) {
-        return std::any_of(g->demands.begin(), g->demands.end(),
-                           [&](size_t d) { return set.demands[d].kind != DemandKind::AsItIs; });
-    });
+bool asks(const DemandSet& set, std::span<const Gap> gaps) {
+    return std::any_of(gaps.begin(), gaps.end(),
+                       [&](const Gap& g) { return g.demand && set.demands[*g.demand].kind != DemandKind::AsItIs; });
 }
 
 }  // namespace
@@ -123,14 +120,14 @@ std::vector<Finding> findingsOf(const State& state, const Plan& plan, bool stopp
 int sizeOfDay(const Ground& ground, const DemandSet& demands, int day) {
     const Span time{ground.days[size_t(day)], ground.days[size_t(day) + 1]};
     int runs = 0;
-    std::vector<const Gap*> before;
+    std::span<const Gap> before;
     bool counted = false;
     for (size_t lane = 0; lane < demands.gaps.size(); ++lane) {
-        std::vector<const Gap*> now = gapsOn(demands, lane, time);
+        const std::span<const Gap> now = gapsOn(demands, lane, time);
         const bool counts = asks(demands, now);
         if (counts && !(counted && same(demands, now, before))) ++runs;
         counted = counts;
-        before = std::move(now);
+        before = now;
     }
     return runs;
 }

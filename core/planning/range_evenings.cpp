@@ -30,7 +30,8 @@ bool RangePlanner::isMovable(const OpenTreatment& treatment, int day) const {
     if (gap.time.begin >= begin) return false;
     const Span before{openPart(m_ground, gap).begin, begin};
     if (before.isEmpty()) return false;
-    const auto end = latestEndWithin(m_ground, {what.lane, 1}, {what.treatment, what.pattern}, before, m_ground.byAllowance);
+    const Hands hands = handsFor(m_ground, what.lane, {what.treatment, what.pattern});
+    const auto end = latestEndWithin(m_ground, what.lane, hands, before, m_ground.byAllowance);
     return end && std::all_of(what.serves.begin(), what.serves.end(), [&](size_t d) {
                const Demand& demand = m_demands.demands[d];
                const bool ages = demand.kind == DemandKind::Fresh || demand.kind == DemandKind::Recent;

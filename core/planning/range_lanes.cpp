@@ -12,18 +12,33 @@ std::vector<FixedTreatment> committedFrom(const std::vector<FixedTreatment>& fix
     return later;
 }
 
-/// Treatments that no plan can do without: a fresh demand behind play, or that the lane does not satisfy as it is, has only its
-/// own gap.
+/// The first gap, from `first` on, in which a treatment is young enough for a fresh or recent demand at the end of gap `g`.
+size_t firstYoungEnough(const std::vector<Gap>& gaps, size_t first, size_t g, const Demand& demand) {
+    const Seconds longestPlay = demand.kind == DemandKind::Recent ? demand.longestPlay : Seconds{0};
+    Seconds played;
+    for (; g > first; --g) {
+        played += gaps[g].playBefore;
+        if (played > longestPlay || demand.playBegins - gaps[g - 1].time.end > demand.longestAge) break;
+    }
+    return g;
+}
+
+/// Treatments that no plan can do without that leaves nothing unmet. What the lane does not satisfy as it is needs a treatment
+/// that is young enough, and demands whose gaps for it do not overlap need one each.
 int forcedTreatments(const LaneProblem& problem) {
     if (!problem.committed.empty()) return 0;
     int forced = 0;
+    size_t uncounted = problem.firstGap;  // the first gap behind those that are counted
+    LaneCondition asItIs = problem.before;
     const std::vector<Gap>& gaps = problem.set.gaps[size_t(problem.lane - 1)];
     for (size_t g = problem.firstGap; g < gaps.size(); ++g) {
-        for (size_t d : gaps[g].demands) {
-            const Demand& demand = problem.set.demands[d];
-            const bool alone = g == problem.firstGap ? !satisfies(problem.before, demand) : gaps[g].playBefore > Seconds{0};
-            forced += demand.kind == DemandKind::Fresh && alone ? 1 : 0;
-        }
+        if (g > problem.firstGap) asItIs.playedSince += gaps[g].playBefore;
+        if (!gaps[g].demand) continue;
+        const Demand& demand = problem.set.demands[*gaps[g].demand];
+        const bool ages = demand.kind == DemandKind::Fresh || demand.kind == DemandKind::Recent;
+        if (!ages || satisfies(asItIs, demand) || firstYoungEnough(gaps, problem.firstGap, g, demand) < uncounted) continue;
+        ++forced;
+        uncounted = g + 1;
     }
     return forced;
 }
@@ -71,8 +86,8 @@ bool RangePlanner::isTwin(int lane, int other) const {
                std::tie(y.kind, y.pattern, y.least, y.longestAge, y.longestPlay, y.playBegins, y.due, y.target);
     };
     const auto sameGap = [&](const Gap& x, const Gap& y) {
-        return x.time == y.time && x.playBefore == y.playBefore &&
-               std::equal(x.demands.begin(), x.demands.end(), y.demands.begin(), y.demands.end(), sameDemand);
+        return x.time == y.time && x.playBefore == y.playBefore && x.demand.has_value() == y.demand.has_value() &&
+               (!x.demand || sameDemand(*x.demand, *y.demand));
     };
     const LaneCondition& x = m_before[a];
     const LaneCondition& y = m_before[b];
@@ -92,11 +107,10 @@ bool RangePlanner::isAsOld(int lane, Instant end, Instant other) const {
     if (end == other) return true;
     const std::vector<Gap>& gaps = m_demands.gaps[size_t(lane - 1)];
     return std::max(end, other) <= gaps.front().time.begin && std::all_of(gaps.begin(), gaps.end(), [&](const Gap& gap) {
-               return std::all_of(gap.demands.begin(), gap.demands.end(), [&](size_t d) {
-                   const Demand& demand = m_demands.demands[d];
-                   const Instant oldest = demand.playBegins - demand.longestAge;
-                   return (end < oldest) == (other < oldest);
-               });
+               if (!gap.demand) return true;
+               const Demand& demand = m_demands.demands[*gap.demand];
+               const Instant oldest = demand.playBegins - demand.longestAge;
+               return (end < oldest) == (other < oldest);
            });
 }
 
@@ -109,10 +123,9 @@ void RangePlanner::planLike(int lane, int other) {
         t.what.lane = lane;
         size_t g = t.what.gap;
         for (size_t& served : t.what.serves) {
-            while (std::find(theirs[g].demands.begin(), theirs[g].demands.end(), served) == theirs[g].demands.end())
+            while (theirs[g].demand != served)
                 ++g;
-            const auto place = std::find(theirs[g].demands.begin(), theirs[g].demands.end(), served) - theirs[g].demands.begin();
-            served = gaps[g].demands[size_t(place)];
+            served = *gaps[g].demand;
         }
     }
     if (m_result.doubtful.contains(other)) m_result.doubtful.insert(lane);
@@ -142,18 +155,17 @@ LaneCondition RangePlanner::conditionAt(int lane, size_t gap) const {
     return condition;
 }
 
-std::optional<int> RangePlanner::latestDay(const PlannedTreatment& treatment, int lanes, Instant by,
+std::optional<int> RangePlanner::latestDay(const PlannedTreatment& treatment, const Hands& hands, Instant by,
                                            const std::vector<Spans>& tier) const {
     Span window = openPart(m_ground, m_demands.gaps[size_t(treatment.lane - 1)][treatment.gap]);
     window.end = std::min(window.end, by);
-    const LaneRow row{treatment.lane, lanes};
     while (!window.isEmpty()) {
-        const auto end = latestEndWithin(m_ground, row, {treatment.treatment, treatment.pattern}, window, tier);
+        const auto end = latestEndWithin(m_ground, treatment.lane, hands, window, tier);
         if (!end) return std::nullopt;
         const size_t day = m_ground.dayOf(*end - Seconds{1});
         // Work must not lie across the change of the day.
-        const auto same = latestEndWithin(m_ground, row, {treatment.treatment, treatment.pattern},
-                                          {std::max(window.begin, m_ground.days[day]), window.end}, tier);
+        const auto same =
+            latestEndWithin(m_ground, treatment.lane, hands, {std::max(window.begin, m_ground.days[day]), window.end}, tier);
         if (same) return int(day);
         window.end = m_ground.days[day];
     }
@@ -165,16 +177,18 @@ int RangePlanner::dayFor(const PlannedTreatment& treatment, int together) const 
     const Gap& gap = m_demands.gaps[size_t(treatment.lane - 1)][treatment.gap];
     Instant target = gap.time.end;
     Instant due = gap.time.end;
-    for (size_t d : gap.demands) {
-        target = m_demands.demands[d].target;
-        due = m_demands.demands[d].due;
+    if (gap.demand) {
+        target = m_demands.demands[*gap.demand].target;
+        due = m_demands.demands[*gap.demand].due;
     }
-    for (int lanes : {together, 1}) {
-        if (const auto day = latestDay(treatment, lanes, target, m_ground.byWork)) return *day;
-        if (const auto day = latestDay(treatment, lanes, due, m_ground.byWork)) return *day;
-        if (const auto day = latestDay(treatment, lanes, due, m_ground.byAllowance)) return *day;
+    const Hands one = handsFor(m_ground, treatment.lane, {treatment.treatment, treatment.pattern});
+    const Hands row = handsForRow(m_ground, one, together);
+    for (const Hands* hands : {&row, &one}) {
+        if (const auto day = latestDay(treatment, *hands, target, m_ground.byWork)) return *day;
+        if (const auto day = latestDay(treatment, *hands, due, m_ground.byWork)) return *day;
+        if (const auto day = latestDay(treatment, *hands, due, m_ground.byAllowance)) return *day;
     }
-    return latestDay(treatment, 1, gap.time.end, m_ground.byAllowance).value_or(int(m_ground.dayOf(gap.time.end - Seconds{1})));
+    return latestDay(treatment, one, gap.time.end, m_ground.byAllowance).value_or(int(m_ground.dayOf(gap.time.end - Seconds{1})));
 }
 
 /// Days for the treatments of `lanes` that are not placed yet.

@@ -56,7 +56,8 @@ private:
     void assignDays(const std::vector<int>& lanes, int earliest);
     void planAllLanes();
     int dayFor(const PlannedTreatment& treatment, int together) const;
-    std::optional<int> latestDay(const PlannedTreatment& treatment, int lanes, Instant by, const std::vector<Spans>& tier) const;
+    std::optional<int> latestDay(const PlannedTreatment& treatment, const Hands& hands, Instant by,
+                                 const std::vector<Spans>& tier) const;
 
     // One day after the other.
     DayProblem problemOf(int day, const std::vector<OpenTreatment>& treatments) const;

@@ -55,7 +55,7 @@ private:
 
     const Demand* demandAfter(const LaneTime& lane) const {
         const Gap* gap = gapOf(lane);
-        return gap && !gap->demands.empty() ? &m_demands.demands[gap->demands.front()] : nullptr;
+        return gap && gap->demand ? &m_demands.demands[*gap->demand] : nullptr;
     }
 
     void addSteps(const Job& job, std::vector<Finding>& reasons) const {

@@ -4,7 +4,7 @@
 
 #include <algorithm>
 #include <array>
-#include <span>
+#include <bit>
 
 namespace laneward::planning {
 
@@ -22,8 +22,8 @@ struct Condition {
     Seconds playedSince;
 };
 
+/// Nothing is asked where it is 'as it is'.
 struct Asked {
-    size_t index = 0;  ///< into DemandSet::demands
     DemandKind kind = DemandKind::AsItIs;
     std::optional<int> pattern;
     Treatment least = Treatment::CleanAndCondition;
@@ -73,6 +73,7 @@ public:
 
     Fewest solve() {
         const LaneCondition& b = m_problem.before;
+        m_nodes.reserve(4 * m_gaps.size());
         m_nodes.push_back({{b.treated, b.last, indexOf(b.pattern), b.end, b.playedSince}, {}, -1, -1, m_problem.firstGap});
         m_frontier.push_back(0);
         for (size_t g = m_problem.firstGap; g < m_gaps.size(); ++g)
@@ -96,13 +97,9 @@ private:
             if (f.pattern) m_patterns.push_back(*f.pattern);
         }
         for (size_t g = m_problem.firstGap; g < m_gaps.size(); ++g) {
-            for (size_t d : m_gaps[g].demands) {
-                const auto& pattern = m_problem.set.demands[d].pattern;
-                if (pattern && !m_patterns.empty() && pattern->value.constData() == m_patterns.back().value.constData()) continue;
-                if (pattern && std::find(m_patterns.begin(), m_patterns.end(), *pattern) == m_patterns.end()) {
-                    m_patterns.push_back(*pattern);
-                }
-            }
+            const Demand* d = demandAt(g);
+            if (!d || !d->pattern || std::find(m_patterns.begin(), m_patterns.end(), *d->pattern) != m_patterns.end()) continue;
+            m_patterns.push_back(*d->pattern);
         }
         if (m_patterns.empty() && !m_problem.usual.isEmpty()) m_patterns.push_back(m_problem.usual);
         std::sort(m_patterns.begin(), m_patterns.end());
@@ -113,20 +110,14 @@ private:
     }
 
     void collectAsked() {
-        m_firstAsked.assign(m_gaps.size() + 1, 0);
+        m_asked.resize(m_gaps.size());
         for (size_t g = m_problem.firstGap; g < m_gaps.size(); ++g) {
-            m_firstAsked[g] = m_asked.size();
-            for (size_t i : m_gaps[g].demands) {
-                const Demand& d = m_problem.set.demands[i];
-                m_asked.push_back({i, d.kind, indexOf(d.pattern), d.least, d.longestAge, d.longestPlay, d.playBegins});
-            }
+            const Demand* d = demandAt(g);
+            if (d) m_asked[g] = {d->kind, indexOf(d->pattern), d->least, d->longestAge, d->longestPlay, d->playBegins};
         }
-        m_firstAsked[m_gaps.size()] = m_asked.size();
     }
 
-    std::span<const Asked> askedAt(size_t g) const {
-        return {m_asked.data() + m_firstAsked[g], m_firstAsked[g + 1] - m_firstAsked[g]};
-    }
+    const Demand* demandAt(size_t g) const { return m_gaps[g].demand ? &m_problem.set.demands[*m_gaps[g].demand] : nullptr; }
 
     void addChoice(Mask& mask, const Choice& choice) {
         size_t i = size_t(std::find(m_choices.begin(), m_choices.end(), choice) - m_choices.begin());
@@ -151,26 +142,27 @@ private:
     /// A treatment is worth trying in a gap when it can serve the demand at its end, or a later one that has no room for it in
     /// the gaps between: with room there, the later gap is as good for everything that follows.
     void collectUseful() {
-        m_useful.assign(m_gaps.size(), 0);
-        m_ends.assign(m_gaps.size(), {});
+        std::vector<Mask> own(m_gaps.size(), 0);
+        for (size_t g = m_gaps.size(); g-- > m_problem.firstGap;)
+            own[g] = choicesFor(m_asked[g]);
+        std::vector<Recipe> recipes;
+        for (const Choice& choice : m_choices)
+            recipes.push_back(recipe(choice));
+        m_ends.resize(m_gaps.size() * m_choices.size());
         Mask later = 0;
         for (size_t g = m_gaps.size(); g-- > m_problem.firstGap;) {
-            Mask own = 0;
-            for (const Asked& d : askedAt(g))
-                own |= choicesFor(d);
-            m_useful[g] = own | later;
-            for (size_t c = 0; c < m_choices.size(); ++c) {
-                if (!((m_useful[g] >> c) & 1)) continue;
-                const std::optional<Instant> end = m_problem.latestEnd(g, recipe(m_choices[c]));
-                m_ends[g].resize(m_choices.size());
-                m_ends[g][c] = end;
-            }
+            Mask useful = own[g] | later;
             later = 0;
-            for (size_t c = 0; c < m_ends[g].size(); ++c) {
-                if (((m_useful[g] >> c) & 1) && !m_ends[g][c]) later |= Mask{1} << c;
+            for (; useful != 0; useful &= useful - 1) {
+                const auto c = size_t(std::countr_zero(useful));
+                std::optional<Instant>& end = m_ends[g * m_choices.size() + c];
+                end = m_problem.latestEnd(g, recipes[c]);
+                if (!end) later |= Mask{1} << c;
             }
         }
     }
+
+    const std::optional<Instant>& endOf(size_t g, size_t choice) const { return m_ends[g * m_choices.size() + choice]; }
 
     /// Demands that no treatment in their own gap can meet, from each gap on.
     void countUnsafe() {
@@ -179,15 +171,13 @@ private:
                     std::none_of(m_committed.begin(), m_committed.end(), [&](const auto& c) { return keepsPattern(c.choice); });
         m_unsafe.assign(m_gaps.size() + 1, 0);
         for (size_t g = m_gaps.size(); g-- > m_problem.firstGap;) {
-            m_unsafe[g] = m_unsafe[g + 1];
-            for (const Asked& d : askedAt(g))
-                m_unsafe[g] += d.kind == DemandKind::AsItIs || isSafe(d, g) ? 0 : 1;
+            m_unsafe[g] = m_unsafe[g + 1] + (m_asked[g].kind == DemandKind::AsItIs || isSafe(g) ? 0 : 1);
         }
     }
 
-    bool isSafe(const Asked& d, size_t g) const {
-        for (size_t c = 0; c < m_ends[g].size(); ++c) {
-            if (m_ends[g][c] && holds(after({}, m_choices[c], *m_ends[g][c]), d)) return true;
+    bool isSafe(size_t g) const {
+        for (size_t c = 0; c < m_choices.size(); ++c) {
+            if (endOf(g, c) && holds(after({}, m_choices[c], *endOf(g, c)), m_asked[g])) return true;
         }
         return false;
     }
@@ -217,11 +207,10 @@ private:
             node.gap = g;
             if (g > m_problem.firstGap) node.condition.playedSince += m_gaps[g].playBefore;
             applyCommitted(g, node.condition);
-            m_arrived.push_back(node);
-            offer(node, g);
+            offer(m_arrived.emplace_back(node), g);
         }
-        for (size_t c = 0; c < m_ends[g].size(); ++c) {
-            if (m_ends[g][c]) offerTreatment(g, int(c));
+        for (size_t c = 0; c < m_choices.size(); ++c) {
+            if (endOf(g, c)) offerTreatment(g, int(c));
         }
         dropHopeless(g);
         m_frontier.clear();
@@ -251,7 +240,7 @@ private:
         }
         if (!best) return;
         Node node = *best;
-        const Instant end = *m_ends[g][size_t(c)];
+        const Instant end = *endOf(g, size_t(c));
         node.condition = after(node.condition, choice, end);
         node.choice = c;
         ++node.cost[1];
@@ -261,14 +250,12 @@ private:
     }
 
     std::int64_t excess(size_t g, const Choice& choice) const {
-        const auto asked = askedAt(g);
-        return std::any_of(asked.begin(), asked.end(), [&](const Asked& d) { return d.least == choice.treatment; }) ? 0 : 1;
+        return m_gaps[g].demand && m_asked[g].least == choice.treatment ? 0 : 1;
     }
 
-    void offer(Node node, size_t g) {
-        for (const Asked& d : askedAt(g)) {
-            if (!holds(node.condition, d)) ++node.cost[0];
-        }
+    void offer(const Node& arrived, size_t g) {
+        Node node = arrived;
+        if (!holds(node.condition, m_asked[g])) ++node.cost[0];
         for (const Node& kept : m_kept) {
             if (dominates(kept, node)) return;
         }
@@ -279,8 +266,8 @@ private:
     static bool dominates(const Node& a, const Node& b) {
         const Condition& x = a.condition;
         const Condition& y = b.condition;
-        return a.cost <= b.cost && x.treated == y.treated && x.last == y.last && x.pattern == y.pattern && x.end >= y.end &&
-               x.playedSince <= y.playedSince;
+        return x.treated == y.treated && x.last == y.last && x.pattern == y.pattern && x.end >= y.end &&
+               x.playedSince <= y.playedSince && a.cost <= b.cost;
     }
 
     Fewest answer(int best) const {
@@ -299,12 +286,12 @@ private:
             } else if (committedIn(node->gap)) {
                 ours = false;
             }
-            for (const Asked& d : askedAt(node->gap)) {
-                if (!holds(node->condition, d)) {
-                    fewest.unmetDemands.push_back(d.index);
-                } else if (ours && d.kind != DemandKind::AsItIs) {
-                    fewest.chosen.back().serves.push_back(d.index);
-                }
+            const Asked& asked = m_asked[node->gap];
+            if (asked.kind == DemandKind::AsItIs) continue;
+            if (!holds(node->condition, asked)) {
+                fewest.unmetDemands.push_back(*m_gaps[node->gap].demand);
+            } else if (ours) {
+                fewest.chosen.back().serves.push_back(*m_gaps[node->gap].demand);
             }
         }
         fewest.unmet = int(fewest.unmetDemands.size());
@@ -323,12 +310,10 @@ private:
     std::vector<PatternId> m_patterns;  ///< ascending
     std::vector<Committed> m_committed;
     std::vector<Asked> m_asked;  ///< by gap
-    std::vector<size_t> m_firstAsked;
     std::vector<Choice> m_choices;
-    std::vector<Mask> m_useful;                               ///< by gap: bits of m_choices
-    std::vector<std::vector<std::optional<Instant>>> m_ends;  ///< by gap and choice, of useful ones
-    std::vector<std::int64_t> m_unsafe;                       ///< demands from this gap on
-    bool m_forgets = false;                                   ///< every treatment leaves the same, whatever was before
+    std::vector<std::optional<Instant>> m_ends;  ///< by gap and choice: of useful ones that have room
+    std::vector<std::int64_t> m_unsafe;          ///< demands from this gap on
+    bool m_forgets = false;                      ///< every treatment leaves the same, whatever was before
     std::vector<Node> m_nodes;
     std::vector<Node> m_arrived;  ///< the frontier at the end of the gap at hand, without a treatment in it
     std::vector<Node> m_kept;     ///< of the gap at hand; none dominates another

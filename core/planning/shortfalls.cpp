@@ -14,8 +14,7 @@ public:
     Inquiry(const Ground& ground, const DemandSet& demands) : m_ground(ground), m_demands(demands) {
         for (const auto& lane : demands.gaps) {
             for (const Gap& gap : lane) {
-                for (size_t d : gap.demands)
-                    m_gapOf[d] = &gap;
+                if (gap.demand) m_gapOf[*gap.demand] = &gap;
             }
         }
     }

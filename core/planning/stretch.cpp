@@ -61,10 +61,7 @@ State stateFor(const StretchTask& task) {
 
 class StretchRun {
 public:
-    StretchRun(const StretchTask& task, const DaySolver& solver) : m_task(task), m_solver(solver), m_state(stateFor(task)) {
-        const Stretch& stretch = task.stretch;
-        m_demands = demandsOf(m_state, task.occupancy, task.now, {stretch.days.first, stretch.sight});
-    }
+    StretchRun(const StretchTask& task, const DaySolver& solver) : m_task(task), m_solver(solver), m_state(stateFor(task)) {}
 
     /// Days are planned one after the other, so what found no place on a crowded day may still fit between the jobs that did.
     /// They are kept and the rest is planned around them until nothing more fits: just as it would be if they were confirmed, and
@@ -104,6 +101,7 @@ private:
     StretchPlan once() {
         const DateRange& range = m_task.stretch.days;
         const Ground ground = groundOf(m_state, m_task.occupancy, m_task.now, {range.first, m_task.stretch.sight});
+        m_demands = demandsOf(ground);
         const Solved solved = RangePlanner(ground, m_demands, m_solver).solve(range.days(), DayStart{m_task.before.dutyLeft});
         StretchPlan result;
         result.range = range;

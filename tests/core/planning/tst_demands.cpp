@@ -110,7 +110,7 @@ private Q_SLOTS:
         QCOMPARE(gaps[1].time, (Span{at(0, 12, 10), at(0, 18)}));  // cleared ten minutes after the booked end
         QCOMPARE(gaps[1].playBefore, hours(2));
         QCOMPARE(gaps[2].time, (Span{at(0, 20, 10), at(1, 5)}));
-        const Demand& d = set.demands[gaps[1].demands.front()];
+        const Demand& d = set.demands[*gaps[1].demand];
         QCOMPARE(d.due, at(0, 17, 45));
         QCOMPARE(d.target, at(0, 17, 35));
         QCOMPARE(set.gaps[1].size(), size_t(2));
@@ -123,8 +123,8 @@ private Q_SLOTS:
         const DemandSet set = demandsFor(s);
         const auto& gaps = set.gaps[0];
         QCOMPARE(gaps[2].time, (Span{at(0, 22, 10), at(1, 5)}));  // after the last play, not after the event itself
-        QCOMPARE(set.demands[gaps[2].demands.front()].kind, DemandKind::Stripped);
-        QCOMPARE(set.demands[gaps[2].demands.front()].due, at(1, 5));
+        QCOMPARE(set.demands[*gaps[2].demand].kind, DemandKind::Stripped);
+        QCOMPARE(set.demands[*gaps[2].demand].due, at(1, 5));
     }
 
     void conflictLeavesOutTheLater() {
