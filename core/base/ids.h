@@ -33,6 +33,10 @@ using OutageId = Id<struct OutageTag>;
 using PatternId = Id<struct PatternTag>;
 using SeriesId = Id<struct SeriesTag>;
 using JobId = Id<struct JobTag>;
+using SupplyId = Id<struct SupplyTag>;
+using SupplierId = Id<struct SupplierTag>;
+using OfferId = Id<struct OfferTag>;
+using OrderId = Id<struct OrderTag>;
 using OperationId = Id<struct OperationTag>;  ///< of one recorded operation; a UUID, unique in the database
 
 }  // namespace laneward

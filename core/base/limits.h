@@ -19,5 +19,10 @@ inline constexpr int nameLength = 200;                          ///< characters 
 inline constexpr int noteLength = 10'000;                       ///< characters in a note
 inline constexpr std::int64_t doseMicrolitres = 10'000;         ///< per board and lap
 inline constexpr int laps = 100;                                ///< of one stroke
+inline constexpr std::int64_t stockAmount = 1'000'000'000'000;  ///< of one supply: 1,000 m³, 1,000,000 km, so many pieces
+inline constexpr std::int64_t moneyMinor = 100'000'000'000;     ///< of one price or freight
+inline constexpr int packs = 1'000'000;                         ///< in one line of an order or price list
+inline constexpr int priceBreaks = 100;                         ///< of one offer
+inline constexpr int stockLines = 1'000;                        ///< of one movement, count or order
 
 }  // namespace laneward::limits

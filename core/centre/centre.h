@@ -61,7 +61,8 @@ struct Settings {
     Seconds longestAge = hours(12);
     QTime dayBegins{5, 0};
     UnitSystem units = UnitSystem::Metric;
-    bool letterPaper = false;  ///< A4 otherwise
+    bool letterPaper = false;     ///< A4 otherwise
+    QByteArray currency = "EUR";  ///< ISO 4217; of everything that is bought
     friend bool operator==(const Settings&, const Settings&) = default;
 };
 

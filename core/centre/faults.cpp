@@ -1,3 +1,4 @@
+#include "core/base/money.h"
 #include "core/centre/centre.h"
 
 #include <set>
@@ -81,6 +82,7 @@ void checkFacts(const CentreFacts& facts, std::vector<Finding>& faults) {
         if (t < Seconds{0} || t > hours(12)) add(faults, "centre.setting-time", facts.name, {t});
     }
     if (!s.dayBegins.isValid()) add(faults, "centre.day-begins", facts.name);
+    if (!isCurrencyCode(s.currency)) add(faults, "centre.currency", facts.name, {QString::fromUtf8(s.currency)});
     if (!isUsable(facts.readingLimits)) add(faults, "centre.reading-limits", facts.name);
 }
 

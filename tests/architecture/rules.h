@@ -23,9 +23,11 @@ inline const QHash<QString, QStringList>& coreMayUse() {
         {"core/calendar", toCentre},
         {"core/patterns", toCentre},
         {"core/planning", toPlanning},
+        {"core/supplies", toCentre},
+        {"core/supplies", toCentre},
         {"core/season", toPlanning + QStringList{"core/supplies", "core/service"}},
-        {"core/documents", toPlanning + QStringList{"core/season"}},
-        {"core/storage", toPlanning + QStringList{"core/season", "core/documents"}},
+        {"core/documents", toPlanning + QStringList{"core/supplies", "core/season"}},
+        {"core/storage", toPlanning + QStringList{"core/supplies", "core/season", "core/documents"}},
     };
     return rooms;
 }

@@ -1,4 +1,4 @@
-// Solves mixed integer linear programs by HiGHS, the npm package highs 1.15.3 (MIT), for tst_day_milp. Each line of standard
+// Solves mixed integer linear programs by HiGHS, the npm package highs 1.15.3 (MIT), for tst_*_milp. Each line of standard
 // input is {"limit", "lp", "objectives"}: seconds for each objective, the rows in LP format, and objectives {variable: whole
 // number} that are minimised one after the other, each held at its least value from then on. Each line of output is a list with
 // one {"status", "value", "bound", "seconds"} for every objective that was tried: "optimal", "infeasible" or "stopped"; what
