@@ -25,6 +25,8 @@ std::span<const Phrase> storagePhrases();
 std::span<const Phrase> filePhrases();
 std::span<const Phrase> readingPhrases();
 std::span<const Phrase> driftPhrases();
+std::span<const Phrase> supplyPhrases();
+std::span<const Phrase> orderPhrases();
 std::span<const Phrase> sheetPhrases();
 std::span<const Phrase> cautionPhrases();
 

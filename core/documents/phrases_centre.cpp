@@ -10,6 +10,7 @@ constexpr Phrase phrases[] = {
     {"zone.unknown", QT_TRANSLATE_NOOP("wording", "unknown time zone '%1'")},
     {"lanes.unreadable", QT_TRANSLATE_NOOP("wording", "'%1' is not a list of lanes; write them as 1-12, 15")},
     {"lanes.out-of-range", QT_TRANSLATE_NOOP("wording", "'%1' names lanes outside 1 to 200")},
+    {"centre.currency", QT_TRANSLATE_NOOP("wording", "%1: '%2' is not a currency; write three capital letters, as EUR")},
     {"centre.no-id", QT_TRANSLATE_NOOP("wording", "the centre '%1' has no id")},
     {"centre.no-name", QT_TRANSLATE_NOOP("wording", "'%1' has no name")},
     {"centre.name-too-long", QT_TRANSLATE_NOOP("wording", "the name '%1…' is too long")},

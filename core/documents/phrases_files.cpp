@@ -61,6 +61,9 @@ constexpr Phrase phrases[] = {
     {"cli.pattern-unknown", QT_TRANSLATE_NOOP("wording", "there is no pattern '%1'")},
     {"cli.machine-unknown", QT_TRANSLATE_NOOP("wording", "there is no machine '%1'")},
     {"cli.bad-lane", QT_TRANSLATE_NOOP("wording", "'%1' is not a number of lanes from 1 to %2")},
+    {"cli.bad-until", QT_TRANSLATE_NOOP("wording", "%1: give a day from today on, %2 days ahead at most")},
+    {"cli.supplier-unknown", QT_TRANSLATE_NOOP("wording", "there is no supplier '%1'")},
+    {"cli.nothing-to-order", QT_TRANSLATE_NOOP("wording", "there is nothing to order, so no page was written")},
     {"cli.bad-kind", QT_TRANSLATE_NOOP("wording", "'%1' is not a kind of row; there are %2")},
 };
 

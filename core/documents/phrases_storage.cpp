@@ -14,6 +14,7 @@ constexpr Phrase phrases[] = {
     {"edit.empty", QT_TRANSLATE_NOOP("wording", "a change without content")},
     {"edit.other-row", QT_TRANSLATE_NOOP("wording", "'%1': the change is from one row to another")},
     {"edit.still-used", QT_TRANSLATE_NOOP("wording", "'%1' is still used elsewhere and stays")},
+    {"edit.unit-stays", QT_TRANSLATE_NOOP("wording", "'%1' has been moved already and keeps its unit")},
     {"edit.unknown-reference", QT_TRANSLATE_NOOP("wording", "'%1' names something that does not exist")},
     {"edit.unstorable", QT_TRANSLATE_NOOP("wording", "'%1' cannot be stored: %2")},
     {"import.id-twice", QT_TRANSLATE_NOOP("wording", "%1: the id stands twice; nothing was imported")},

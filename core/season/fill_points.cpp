@@ -21,9 +21,11 @@ const Pattern* patternOf(const DriftHistory& history, const RunLog& run) {
     return oldest ? &oldest->pattern : findPattern(history.patterns, *run.pattern);
 }
 
+int lanesOf(const RunLog& run) { return run.use.laneRuns > 0 ? run.use.laneRuns : int(run.lanes.size()); }
+
 /// What a run takes of a product by the recipe; nothing when the recipe is not known.
 std::optional<Microlitres> nominalOf(const DriftHistory& history, const Machine& machine, const RunLog& run, int product) {
-    const std::int64_t lanes = run.use.laneRuns > 0 ? run.use.laneRuns : std::int64_t(run.lanes.size());
+    const std::int64_t lanes = lanesOf(run);
     if (product == cleanerProduct)
         return run.treatment == Treatment::ConditionOnly ? Microlitres{0} : machine.capacity.cleanerPerLane * lanes;
     if (!conditions(run.treatment)) return Microlitres{0};
@@ -72,6 +74,7 @@ FillPoints fillPoints(const DriftHistory& history, const Machine& machine, int p
     FillPoints found;
     Gathering since;
     bool fromLine = false;
+    bool follows = false;
     auto run = runs.begin();
     for (const LevelReading& fill : fills) {
         for (; run != runs.end() && run->time.end <= fill.levels.at; ++run) {
@@ -79,6 +82,7 @@ FillPoints fillPoints(const DriftHistory& history, const Machine& machine, int p
             since.isKnown = since.isKnown && nominal;
             since.point.nominal += nominal.value_or(Microlitres{0});
             since.point.runs.push_back(run->id);
+            if (nominal.value_or(Microlitres{1}) > Microlitres{0}) since.point.lanes += lanesOf(*run);
         }
         since.point.poured += pouredOf(fill, product);
         if (!fill.poured->toLine) continue;
@@ -89,9 +93,11 @@ FillPoints fillPoints(const DriftHistory& history, const Machine& machine, int p
             since.point.fill = fill.id;
             since.point.at = fill.levels.at;
             since.point.ratio = double(since.point.poured.value) / double(since.point.nominal.value);
+            since.point.follows = follows;
             found.points.push_back(since.point);
         }
         found.leftOut += fromLine && !since.isKnown;
+        follows = judged;
         since = {};
         fromLine = true;
     }

@@ -42,6 +42,8 @@ struct FillPoint {
     Microlitres poured;             ///< since the last full line, toppings-up included
     Microlitres nominal;            ///< of `runs`
     std::vector<OperationId> runs;  ///< since the last full line, by their end
+    int lanes = 0;                  ///< that these runs worked with the product, repeated first pairs included
+    bool follows = true;            ///< the fill at whose line it began was judged as well
 };
 
 struct FillPoints {

@@ -7,6 +7,7 @@
 #include "core/patterns/inspection.h"
 #include "core/patterns/tape_reading.h"
 #include "core/planning/plan.h"
+#include "core/supplies/ledger.h"
 
 namespace laneward {
 
@@ -63,6 +64,11 @@ struct SeasonState {
     std::vector<LevelReading> readings;  ///< the latest per machine and the open window's
     std::vector<Incident> incidents;     ///< of the open window
     std::vector<HandOver> handOvers;     ///< of the open window
+    std::vector<Supply> supplies;
+    std::vector<Supplier> suppliers;
+    std::vector<Offer> offers;
+    std::vector<Order> orders;
+    Balances stock;  ///< as it is now, by the ledger
     friend bool operator==(const SeasonState&, const SeasonState&) = default;
 };
 
@@ -72,6 +78,7 @@ std::vector<HandOver> standing(std::vector<HandOver> handOvers);
 std::vector<LevelReading> standing(std::vector<LevelReading> readings);
 std::vector<TapeReading> standing(std::vector<TapeReading> readings);
 std::vector<Inspection> standing(std::vector<Inspection> inspections);
+std::vector<StockCount> standing(std::vector<StockCount> counts);
 
 /// Days of history that are kept in memory.
 inline constexpr int openWindowDays = 35;

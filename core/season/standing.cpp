@@ -20,6 +20,7 @@ bool isEmpty(const Incident& incident) { return incident.text.isEmpty(); }
 bool isEmpty(const HandOver& note) { return note.text.isEmpty(); }
 bool isEmpty(const Inspection& inspection) { return inspection.values.empty(); }
 bool isEmpty(const TapeReading& reading) { return !isMeasured(reading); }
+bool isEmpty(const StockCount& count) { return count.lines.empty(); }
 
 template <class T>
 std::vector<T> withoutWithdrawals(std::vector<T> records) {
@@ -42,5 +43,7 @@ std::vector<TapeReading> standing(std::vector<TapeReading> readings) {
 std::vector<Inspection> standing(std::vector<Inspection> inspections) {
     return withoutWithdrawals(uncorrected(std::move(inspections)));
 }
+
+std::vector<StockCount> standing(std::vector<StockCount> counts) { return withoutWithdrawals(uncorrected(std::move(counts))); }
 
 }  // namespace laneward

@@ -1,3 +1,5 @@
+#include "core/storage/closing_balances.h"
+#include "core/storage/ledger_writing.h"
 #include "core/storage/pattern_versions.h"
 #include "core/storage/records.h"
 #include "core/storage/store_parts.h"
@@ -58,6 +60,13 @@ Outcome measuredWell(const Record& record, int lanes) {
     return faults.empty() ? Outcome(Nothing{}) : Outcome(Error{ErrorKind::Invalid, faults.front()});
 }
 
+/// What is booked must be covered; other records book nothing by themselves.
+Outcome mayBook(LedgerWriting& ledger, const Record& record) {
+    if (const auto* movement = std::get_if<Movement>(&record)) return ledger.mayBook(*movement);
+    if (const auto* count = std::get_if<StockCount>(&record)) return ledger.mayBook(*count);
+    return Nothing{};
+}
+
 Outcome endsAfterStart(const Record& record) {
     const auto* run = std::get_if<RunLog>(&record);
     const bool backwards = run && run->time.end < run->time.begin;
@@ -76,10 +85,11 @@ struct Appending {
     CentreId centre;
     int lanes = 0;
     std::int64_t change = 0;
+    LedgerWriting ledger;
 };
 
 /// False when the same record was there already.
-Result<bool> appended(const Appending& to, const Record& record) {
+Result<bool> appended(Appending& to, const Record& record) {
     const std::optional<QString> field = std::visit([](const auto& r) { return unstorable(r); }, record);
     if (field || operationOf(record).isEmpty())
         return invalid("record.unstorable", record, {field.value_or(QStringLiteral("id"))});
@@ -96,8 +106,11 @@ Result<bool> appended(const Appending& to, const Record& record) {
     if (const Outcome order = endsAfterStart(record); !order) return order.error();
     if (const Outcome version = versionExists(to.database, to.centre, record); !version) return version.error();
     if (const Outcome once = correctsOnce(to.database, to.centre, record); !once) return once.error();
-    const Outcome done = insertRecord(to.database, to.centre, record, to.change);
-    return done ? Result<bool>(true) : meaning(done.error(), record);
+    if (const Outcome covered = mayBook(to.ledger, record); !covered) return covered.error();
+    if (const Outcome done = insertRecord(to.database, to.centre, record, to.change); !done) return meaning(done.error(), record);
+    const auto* movement = std::get_if<Movement>(&record);
+    const Outcome booked = movement ? to.ledger.booked(*movement) : Outcome(Nothing{});
+    return booked ? Result<bool>(true) : booked.error();
 }
 
 Result<Appending> begun(Database& database) {
@@ -108,7 +121,7 @@ Result<Appending> begun(Database& database) {
     if (!change) return change.error();
     const auto facts = rowOf<CentreFacts>(database, *centre, centre->value);
     if (!facts) return facts.error();
-    return Appending{database, *centre, (*facts)->lanes, *change};
+    return Appending{database, *centre, (*facts)->lanes, *change, LedgerWriting(database, *centre)};
 }
 
 }  // namespace
@@ -118,7 +131,7 @@ Outcome Store::append(const std::vector<Record>& records) {
     if (isReadOnly()) return fault(ErrorKind::Refused, "edit.read-only", m_parts->location.shown());
     Result<Transaction> transaction = Transaction::begin(database, Isolation::Writing);
     if (!transaction) return transaction.error();
-    const Result<Appending> to = begun(database);
+    Result<Appending> to = begun(database);
     if (!to) return to.error();
     std::optional<OperationId> last;
     for (const Record& record : records) {
@@ -127,6 +140,17 @@ Outcome Store::append(const std::vector<Record>& records) {
         if (*isNew) last = operationOf(record);
     }
     return last ? committed(*transaction, database, to->centre, *last) : Outcome(Nothing{});
+}
+
+Outcome Store::rebuildClosingBalances() {
+    Database& database = *m_parts->database;
+    if (isReadOnly()) return fault(ErrorKind::Refused, "edit.read-only", m_parts->location.shown());
+    Result<Transaction> transaction = Transaction::begin(database, Isolation::Writing);
+    if (!transaction) return transaction.error();
+    const Result<Appending> to = begun(database);
+    if (!to) return to.error();
+    const Outcome rebuilt = rebuildBalances(database, to->centre);
+    return rebuilt ? transaction->commit() : rebuilt;
 }
 
 }  // namespace laneward

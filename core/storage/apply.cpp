@@ -1,3 +1,4 @@
+#include "core/storage/movements.h"
 #include "core/storage/operations.h"
 #include "core/storage/pattern_versions.h"
 #include "core/storage/store_parts.h"
@@ -13,6 +14,10 @@ QString nameOf(const Outage& o) { return o.lanes.isEmpty() && o.machine ? o.mach
 QString nameOf(const Pattern& p) { return p.name; }
 QString nameOf(const Series& s) { return s.title; }
 QString nameOf(const Job& j) { return j.laneSet().text(); }
+QString nameOf(const Supply& s) { return s.name; }
+QString nameOf(const Supplier& s) { return s.name; }
+QString nameOf(const Offer& o) { return o.article.isEmpty() ? o.id.value : o.article; }
+QString nameOf(const Order& o) { return o.number.isEmpty() ? o.id.value : o.number; }
 
 /// One edit on its way into the database.
 struct Writing {
@@ -69,6 +74,28 @@ Outcome keepsCentre(const RowChange<T>&, const CentreId&) {
     return Nothing{};
 }
 
+Outcome unless(const Result<bool>& isNamed, const char* rule, const QString& name) {
+    if (!isNamed) return isNamed.error();
+    return *isNamed ? Outcome(fault(ErrorKind::Refused, rule, name)) : Outcome(Nothing{});
+}
+
+/// What the ledger names stays, in the unit in which it was moved; no constraint of the database says so.
+Outcome keepsLedger(const Writing& to, const RowChange<Supply>& change) {
+    if (!change.before) return Nothing{};
+    const Supply& before = *change.before;
+    if (change.after && unitOf(change.after->kind) == unitOf(before.kind)) return Nothing{};
+    const char* rule = change.after ? "edit.unit-stays" : "edit.still-used";
+    return unless(isMoved(to.database, to.centre, before.id), rule, before.name);
+}
+Outcome keepsLedger(const Writing& to, const RowChange<Order>& change) {
+    if (change.after) return Nothing{};
+    return unless(isReceived(to.database, to.centre, change.before->id), "edit.still-used", nameOf(*change.before));
+}
+template <class T>
+Outcome keepsLedger(const Writing&, const RowChange<T>&) {
+    return Nothing{};
+}
+
 /// Writes the row; false when its version is not the expected one, or a new row is there already.
 template <class T>
 Result<bool> written(const Writing& to, const RowChange<T>& change) {
@@ -95,6 +122,7 @@ template <class T>
 Result<Change> counterOf(const Writing& to, RowChange<T> change) {
     if (const Outcome valid = validity(change); !valid) return valid.error();
     if (const Outcome keeps = keepsCentre(change, to.centre); !keeps) return keeps.error();
+    if (const Outcome keeps = keepsLedger(to, change); !keeps) return keeps.error();
     if (const Outcome settled = settle(to, change); !settled) return settled.error();
     const T& row = change.after ? *change.after : *change.before;
     const Result<bool> done = written(to, change);

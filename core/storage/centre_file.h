@@ -7,10 +7,10 @@
 
 namespace laneward {
 
-inline constexpr int centreFileVersion = 2;
+inline constexpr int centreFileVersion = 3;
 
 struct CentreFile {
-    SeasonState season;  ///< with an empty history part: all records are in `history`
+    SeasonState season;  ///< with an empty history part and no stock: all records are in `history`
     HistorySlice history;
     friend bool operator==(const CentreFile&, const CentreFile&) = default;
 };
@@ -19,13 +19,15 @@ struct CentreFile {
 Outcome writeCentreFile(QIODevice& out, const CentreFile& file);
 /// Errors (Invalid): "json.unreadable", "json.missing-key", "json.unknown-key", "json.bad-value", "centre-file.newer"; the
 /// subject names file and record ("club.json: series[12].lanes"). Files of earlier versions are read as if they said what was not
-/// known then: no readings, no carry, versions of patterns unknown.
+/// known then: no readings, no carry, versions of patterns unknown, no supplies, money in EUR.
 Result<CentreFile> readCentreFile(QIODevice& in, const QString& name);
 
 /// Everything of a store, from one read transaction.
 Result<CentreFile> exported(Store& store);
 
-/// Operations for `laneward record`: a JSON list, each {id, kind, …}; schema in resources/schemas/record.schema.json.
-Result<std::vector<Record>> readRecords(const QByteArray& json, const QString& name);
+/// Operations for `laneward record`: a JSON list, each {id, kind, …}; schema in resources/schemas/record.schema.json. Amounts of
+/// counts and receipts are in the unit that their key ends with, which must be that of one of `supplies`. Errors as above, and
+/// (Invalid) "record.unknown-supply", "record.wrong-unit".
+Result<std::vector<Record>> readRecords(const QByteArray& json, const QString& name, const std::vector<Supply>& supplies);
 
 }  // namespace laneward

@@ -24,6 +24,12 @@ void eachList(V& visit, File& file) {
     visit("readings", file.history.readings);
     visit("tape_readings", file.history.tapes);
     visit("inspections", file.history.inspections);
+    visit("supplies", file.season.supplies);
+    visit("suppliers", file.season.suppliers);
+    visit("offers", file.season.offers);
+    visit("orders", file.season.orders);
+    visit("movements", file.history.movements);
+    visit("stock_counts", file.history.counts);
 }
 
 }  // namespace laneward

@@ -11,6 +11,7 @@ struct NewKey {
     const char* list;
     const char* key;
     QJsonValue before;
+    const char* inside = nullptr;  ///< the object of the element that has the key; none = the element itself
 };
 
 const std::vector<NewKey>& newKeys() {
@@ -18,7 +19,8 @@ const std::vector<NewKey>& newKeys() {
                                           {2, "machines", "carry_length_um", 0},
                                           {2, "patterns", "edition", 0},
                                           {2, "runs", "pattern_version", 0},
-                                          {2, "readings", "poured", QJsonValue::Null}};
+                                          {2, "readings", "poured", QJsonValue::Null},
+                                          {3, "centre", "currency", toJson(Settings{}.currency), "settings"}};
     return keys;
 }
 
@@ -26,7 +28,14 @@ struct NewList {
     int since;
     const char* list;
 };
-constexpr std::array newLists{NewList{2, "pattern_versions"}, NewList{2, "tape_readings"}, NewList{2, "inspections"}};
+constexpr std::array newLists{NewList{2, "pattern_versions"}, NewList{2, "tape_readings"}, NewList{2, "inspections"},
+                              NewList{3, "supplies"},         NewList{3, "suppliers"},     NewList{3, "offers"},
+                              NewList{3, "orders"},           NewList{3, "movements"},     NewList{3, "stock_counts"}};
+
+void put(QJsonObject& object, const NewKey& key) {
+    const QLatin1StringView name(key.key);
+    if (!object.contains(name)) object.insert(name, key.before);
+}
 
 }  // namespace
 
@@ -34,8 +43,13 @@ QJsonValue raised(const QJsonValue& element, QLatin1StringView list, int version
     if (!element.isObject()) return element;
     QJsonObject object = element.toObject();
     for (const NewKey& key : newKeys()) {
-        const QLatin1StringView name(key.key);
-        if (version < key.since && list == QLatin1StringView(key.list) && !object.contains(name)) object.insert(name, key.before);
+        if (version >= key.since || list != QLatin1StringView(key.list)) continue;
+        if (!key.inside) {
+            put(object, key);
+        } else if (QJsonObject inside = object.value(QLatin1StringView(key.inside)).toObject(); !inside.isEmpty()) {
+            put(inside, key);
+            object.insert(QLatin1StringView(key.inside), inside);
+        }
     }
     return object;
 }

@@ -1,3 +1,4 @@
+#include "core/storage/check_ledger.h"
 #include "core/storage/contents.h"
 #include "core/storage/pattern_versions.h"
 #include "core/storage/store_parts.h"
@@ -31,6 +32,9 @@ constexpr std::array rules{
         "o.id)) "
         "OR (kind = 'tape_readings' AND NOT EXISTS (SELECT 1 FROM tape_readings r WHERE r.centre_id = o.centre_id AND r.id = "
         "o.id)) "
+        "OR (kind = 'movements' AND NOT EXISTS (SELECT 1 FROM movements r WHERE r.centre_id = o.centre_id AND r.id = o.id)) "
+        "OR (kind = 'stock_counts' AND NOT EXISTS (SELECT 1 FROM stock_counts r WHERE r.centre_id = o.centre_id AND r.id = "
+        "o.id)) "
         "OR (kind = 'inspections' AND NOT EXISTS (SELECT 1 FROM inspections r WHERE r.centre_id = o.centre_id AND r.id = o.id))"},
     Rule{"check.record-without-operation",
          "SELECT id FROM (SELECT centre_id, id, 'runs' AS kind FROM runs "
@@ -38,6 +42,8 @@ constexpr std::array rules{
          "UNION ALL SELECT centre_id, id, 'hand_overs' FROM hand_overs "
          "UNION ALL SELECT centre_id, id, 'level_readings' FROM level_readings "
          "UNION ALL SELECT centre_id, id, 'tape_readings' FROM tape_readings "
+         "UNION ALL SELECT centre_id, id, 'movements' FROM movements "
+         "UNION ALL SELECT centre_id, id, 'stock_counts' FROM stock_counts "
          "UNION ALL SELECT centre_id, id, 'inspections' FROM inspections) r "
          "WHERE NOT EXISTS (SELECT 1 FROM operations o WHERE o.centre_id = r.centre_id AND o.id = r.id AND o.kind = r.kind)"},
     Rule{"check.unknown-pattern-version", recordsOfUnknownVersions},
@@ -54,7 +60,11 @@ constexpr std::array rules{
          "centre_id, id, "
          "version FROM patterns UNION ALL SELECT centre_id, id, version FROM outages UNION ALL SELECT centre_id, id, version "
          "FROM series "
-         "UNION ALL SELECT centre_id, id, version FROM jobs UNION ALL SELECT centre_id, id, counter FROM operations) v WHERE "
+         "UNION ALL SELECT centre_id, id, version FROM jobs UNION ALL SELECT centre_id, id, version FROM supplies UNION ALL "
+         "SELECT "
+         "centre_id, id, version FROM suppliers UNION ALL SELECT centre_id, id, version FROM offers UNION ALL SELECT centre_id, "
+         "id, "
+         "version FROM orders UNION ALL SELECT centre_id, id, counter FROM operations) v WHERE "
          "version > "
          "(SELECT counter FROM changes c WHERE c.centre_id = v.centre_id) OR NOT EXISTS (SELECT 1 FROM changes c WHERE "
          "c.centre_id = "
@@ -99,6 +109,26 @@ void references(const CentreFile& contents, Findings& findings) {
             if (!patterns.contains(pattern)) add(findings, "check.unknown-pattern", machine.name, {pattern.value});
 }
 
+/// Supplies, prices, orders and counts, and supplies that are named inside lists.
+void stock(const CentreFile& contents, Findings& findings) {
+    const auto take = [&](const Findings& more) { findings.insert(findings.end(), more.begin(), more.end()); };
+    const SeasonState& season = contents.season;
+    const QByteArray& currency = season.centre.facts.settings.currency;
+    take(faultsOf(season.supplies));
+    for (const Supplier& supplier : season.suppliers)
+        take(faultsOf(supplier, currency));
+    for (const Offer& offer : season.offers)
+        take(faultsOf(offer, currency));
+    for (const Order& order : season.orders) {
+        take(faultsOf(order, currency));
+        for (const OrderLine& line : order.lines)
+            if (!findSupply(season.supplies, line.supply))
+                add(findings, "check.unknown-supply", order.number, {line.supply.value});
+    }
+    for (const StockCount& count : contents.history.counts)
+        take(faultsOf(count, season.supplies));
+}
+
 /// What the rooms themselves say about their values.
 void values(const CentreFile& contents, Findings& findings) {
     const auto take = [&](const Findings& more) { findings.insert(findings.end(), more.begin(), more.end()); };
@@ -115,6 +145,7 @@ void values(const CentreFile& contents, Findings& findings) {
         take(faultsOf(reading, contents.season.centre.facts.lanes));
     for (const Inspection& inspection : contents.history.inspections)
         take(faultsOf(inspection, contents.season.centre.facts.lanes));
+    stock(contents, findings);
 }
 
 }  // namespace
@@ -132,13 +163,18 @@ Result<std::vector<Finding>> Store::check() {
         add(findings, "store.no-centre", database.shown());
         return findings;
     }
-    const Result<CentreFile> contents = everything(database, *centre);
+    const Result<CentreFile> contents = everything(database, *centre, Ledger::Without);
     if (contents) {
         references(*contents, findings);
         values(*contents, findings);
     } else {
         findings.push_back(contents.error().finding);
     }
+    const Result<Findings> ledger = ledgerFaults(database, *centre);
+    if (ledger)
+        findings.insert(findings.end(), ledger->begin(), ledger->end());
+    else
+        findings.push_back(ledger.error().finding);
     return findings;
 }
 

@@ -1,5 +1,7 @@
 #include "core/storage/contents.h"
 
+#include "core/storage/closing_balances.h"
+#include "core/storage/movements.h"
 #include "core/storage/pattern_versions.h"
 #include "core/storage/records.h"
 
@@ -67,15 +69,44 @@ Result<std::vector<T>> recordsWithin(Database& database, const CentreId& centre,
     return all;
 }
 
+template <>
+Result<std::vector<RunLog>> recordsWithin(Database& database, const CentreId& centre, const Span& time) {
+    return runsWhere(database, centre, withCorrections<RunLog>(overlapping), twice(centre, time));
+}
+
 template Result<std::vector<LevelReading>> recordsWithin(Database&, const CentreId&, const Span&);
 template Result<std::vector<TapeReading>> recordsWithin(Database&, const CentreId&, const Span&);
 template Result<std::vector<Inspection>> recordsWithin(Database&, const CentreId&, const Span&);
+template Result<std::vector<StockCount>> recordsWithin(Database&, const CentreId&, const Span&);
 
-Result<HistorySlice> storedHistory(Database& database, const CentreId& centre, const Span& time) {
+Result<std::vector<Movement>> movementsWithin(Database& database, const CentreId& centre, const Span& time,
+                                              const std::optional<SupplyId>& supply) {
+    QString where = withCorrections<Movement>(within);
+    std::vector<QVariant> values = twice(centre, time);
+    if (supply) {
+        where += QStringLiteral(
+            " AND EXISTS (SELECT 1 FROM movement_entries e WHERE e.centre_id = movements.centre_id AND e.movement_id = "
+            "movements.id "
+            "AND e.supply = ?)");
+        values.push_back(supply->value);
+    }
+    return movementsWhere(database, centre, where, values);
+}
+
+Outcome readStock(Database& database, const CentreId& centre, SeasonState& season) {
+    Outcome read = Nothing{};
+    put(rowsOf<Supply>(database, centre), season.supplies, read);
+    put(rowsOf<Supplier>(database, centre), season.suppliers, read);
+    put(rowsOf<Offer>(database, centre), season.offers, read);
+    put(rowsOf<Order>(database, centre), season.orders, read);
+    return read;
+}
+
+Result<HistorySlice> storedHistory(Database& database, const CentreId& centre, const Span& time, Ledger ledger) {
     const std::vector<QVariant> range{qint64{time.begin.seconds}, qint64{time.end.seconds}};
     HistorySlice slice;
     Outcome read = Nothing{};
-    put(runsWhere(database, centre, withCorrections<RunLog>(overlapping), twice(centre, time)), slice.runs, read);
+    put(recordsWithin<RunLog>(database, centre, time), slice.runs, read);
     put(recordsWithin<Incident>(database, centre, time), slice.incidents, read);
     put(recordsWithin<HandOver>(database, centre, time), slice.handOvers, read);
     put(recordsWithin<LevelReading>(database, centre, time), slice.readings, read);
@@ -83,6 +114,8 @@ Result<HistorySlice> storedHistory(Database& database, const CentreId& centre, c
     put(recordsWithin<Inspection>(database, centre, time), slice.inspections, read);
     put(versionsWhere(database, centre, QStringLiteral("AND since >= ? AND since < ?"), range), slice.patternVersions, read);
     put(rowsOf<Job>(database, centre, QStringLiteral("AND ") + QLatin1StringView(overlapping), range), slice.jobs, read);
+    put(recordsWithin<StockCount>(database, centre, time), slice.counts, read);
+    if (ledger == Ledger::With) put(movementsWithin(database, centre, time, {}), slice.movements, read);
     return read ? Result<HistorySlice>(std::move(slice)) : read.error();
 }
 
@@ -106,13 +139,14 @@ Result<std::vector<LaneTreatment>> treatmentsBefore(Database& database, const Ce
     return lastTreatments(standing(std::move(runs)), {until.seconds - 1});
 }
 
-Result<CentreFile> everything(Database& database, const CentreId& centre) {
+Result<CentreFile> everything(Database& database, const CentreId& centre, Ledger ledger) {
     CentreFile file;
     Outcome read = Nothing{};
     put(storedFacts(database, centre), file.season.centre, read);
     put(rowsOf<Series>(database, centre), file.season.series, read);
     put(rowsOf<Pattern>(database, centre), file.season.patterns, read);
-    put(storedHistory(database, centre, allRecords), file.history, read);
+    if (read) read = readStock(database, centre, file.season);
+    put(storedHistory(database, centre, allRecords, ledger), file.history, read);
     return read ? Result<CentreFile>(std::move(file)) : read.error();
 }
 

@@ -6,14 +6,22 @@
 
 namespace laneward {
 
+/// Whether movements are read along: ten years of them are a million.
+enum class Ledger { With, Without };
+
 Result<Centre> storedFacts(Database& database, const CentreId& centre);
-Result<HistorySlice> storedHistory(Database& database, const CentreId& centre, const Span& time);
+Result<HistorySlice> storedHistory(Database& database, const CentreId& centre, const Span& time, Ledger ledger = Ledger::With);
+/// Movements of a range, of one supply or of all, and corrections of them wherever they lie, by time.
+Result<std::vector<Movement>> movementsWithin(Database& database, const CentreId& centre, const Span& time,
+                                              const std::optional<SupplyId>& supply);
+/// Supplies, suppliers, price lists and orders.
+Outcome readStock(Database& database, const CentreId& centre, SeasonState& season);
 /// Records of a range, and corrections of them wherever they lie, by time.
 template <class T>
 Result<std::vector<T>> recordsWithin(Database& database, const CentreId& centre, const Span& time);
 /// Each lane's last treatment that ended before `until`.
 Result<std::vector<LaneTreatment>> treatmentsBefore(Database& database, const CentreId& centre, int lanes, Instant until);
 /// Centre, series, patterns and all records.
-Result<CentreFile> everything(Database& database, const CentreId& centre);
+Result<CentreFile> everything(Database& database, const CentreId& centre, Ledger ledger = Ledger::With);
 
 }  // namespace laneward

@@ -18,7 +18,8 @@ struct RowChange {
 };
 
 using Change = std::variant<RowChange<CentreFacts>, RowChange<Machine>, RowChange<Person>, RowChange<Shift>, RowChange<Outage>,
-                            RowChange<Pattern>, RowChange<Series>, RowChange<Job>>;
+                            RowChange<Pattern>, RowChange<Series>, RowChange<Job>, RowChange<Supply>, RowChange<Supplier>,
+                            RowChange<Offer>, RowChange<Order>>;
 
 struct Edit {
     OperationId id;  ///< a UUID; applying the same id twice is refused as already done
@@ -28,7 +29,7 @@ struct Edit {
     std::vector<Change> changes;
 };
 
-using Record = std::variant<RunLog, Incident, HandOver, LevelReading, TapeReading, Inspection>;
+using Record = std::variant<RunLog, Incident, HandOver, LevelReading, TapeReading, Inspection, Movement, StockCount>;
 
 OperationId operationOf(const Record& record);
 

@@ -15,6 +15,7 @@ void describe(V& visit, T& s) {
     visit("day_begins", s.dayBegins);
     visit("units", s.units);
     visit("letter_paper", s.letterPaper);
+    visit("currency", s.currency);
 }
 
 template <class V, ValueOf<ReadingLimits> T>

@@ -1,4 +1,6 @@
+#include "core/storage/closing_balances.h"
 #include "core/storage/contents.h"
+#include "core/storage/movements.h"
 #include "core/storage/pattern_versions.h"
 #include "core/storage/records.h"
 #include "core/storage/store_parts.h"
@@ -27,15 +29,20 @@ Result<SeasonState> loaded(Database& database, const CentreId& centre, Instant f
     if (!series) return series.error();
     Result<std::vector<Pattern>> patterns = rowsOf<Pattern>(database, centre);
     if (!patterns) return patterns.error();
-    Result<HistorySlice> window = storedHistory(database, centre, {from, allRecords.end});
+    Result<HistorySlice> window = storedHistory(database, centre, {from, allRecords.end}, Ledger::Without);
     if (!window) return window.error();
     Result<std::vector<LevelReading>> readings = openReadings(database, centre, from);
     if (!readings) return readings.error();
     Result<std::vector<LaneTreatment>> before = treatmentsBefore(database, centre, facts->facts.lanes, from);
     if (!before) return before.error();
-    return SeasonState{*std::move(facts),       *std::move(series),           *std::move(patterns),
+    Result<Balances> stock = storedBalances(database, centre);
+    if (!stock) return stock.error();
+    SeasonState season{*std::move(facts),       *std::move(series),           *std::move(patterns),
                        std::move(window->jobs), std::move(window->runs),      *std::move(before),
                        *std::move(readings),    std::move(window->incidents), std::move(window->handOvers)};
+    season.stock = *std::move(stock);
+    if (const Outcome read = readStock(database, centre, season); !read) return read.error();
+    return season;
 }
 
 /// Asks within one read transaction.
@@ -61,6 +68,11 @@ Result<HistorySlice> Store::history(const Span& time) {
                     [&](Database& database, const CentreId& centre) { return storedHistory(database, centre, time); });
 }
 
+Result<std::vector<RunLog>> Store::runs(const Span& time) {
+    return readFrom(*m_parts->database,
+                    [&](Database& database, const CentreId& centre) { return recordsWithin<RunLog>(database, centre, time); });
+}
+
 Result<std::vector<TapeReading>> Store::tapes(const Span& time) {
     return readFrom(*m_parts->database, [&](Database& database, const CentreId& centre) {
         return recordsWithin<TapeReading>(database, centre, time);
@@ -78,6 +90,31 @@ Result<std::vector<LevelReading>> Store::levelReadings(const Span& time) {
         return recordsWithin<LevelReading>(database, centre, time);
     });
 }
+
+Result<std::vector<Movement>> Store::movements(const Span& time, const std::optional<SupplyId>& supply) {
+    return readFrom(*m_parts->database,
+                    [&](Database& database, const CentreId& centre) { return movementsWithin(database, centre, time, supply); });
+}
+
+Result<std::vector<Movement>> Store::movementsFrom(MovementSource source, const QString& sourceId) {
+    return readFrom(*m_parts->database, [&](Database& database, const CentreId& centre) {
+        return movementsWhere(database, centre, QStringLiteral("AND source_id = ? AND source = ?"),
+                              {sourceId, QString(wordOf(source))});
+    });
+}
+
+Result<std::vector<StockCount>> Store::counts(const Span& time) {
+    return readFrom(*m_parts->database, [&](Database& database, const CentreId& centre) {
+        return recordsWithin<StockCount>(database, centre, time);
+    });
+}
+
+Result<std::vector<Supply>> Store::supplies() {
+    return readFrom(*m_parts->database,
+                    [](Database& database, const CentreId& centre) { return rowsOf<Supply>(database, centre); });
+}
+
+Result<Balances> Store::stock() { return readFrom(*m_parts->database, storedBalances); }
 
 Result<std::vector<PatternVersion>> Store::patternVersions(const std::optional<PatternId>& pattern) {
     return readFrom(*m_parts->database, [&](Database& database, const CentreId& centre) {

@@ -5,17 +5,19 @@
 namespace laneward {
 namespace {
 
-constexpr std::array scripts{":/migrations/0001_first.sql", ":/migrations/0002_readings.sql"};
+constexpr std::array scripts{":/migrations/0001_first.sql", ":/migrations/0002_readings.sql", ":/migrations/0003_supplies.sql"};
 
 /// Tables of records, and the version that brought them.
 struct RecordTable {
     int version;
     const char* name;
 };
-constexpr std::array recordTables{
-    RecordTable{1, "operations"},    RecordTable{1, "runs"},        RecordTable{1, "run_lanes"},
-    RecordTable{1, "incidents"},     RecordTable{1, "hand_overs"},  RecordTable{1, "level_readings"},
-    RecordTable{2, "tape_readings"}, RecordTable{2, "inspections"}, RecordTable{2, "pattern_versions"}};
+constexpr std::array recordTables{RecordTable{1, "operations"},       RecordTable{1, "runs"},
+                                  RecordTable{1, "run_lanes"},        RecordTable{1, "incidents"},
+                                  RecordTable{1, "hand_overs"},       RecordTable{1, "level_readings"},
+                                  RecordTable{2, "tape_readings"},    RecordTable{2, "inspections"},
+                                  RecordTable{2, "pattern_versions"}, RecordTable{3, "movements"},
+                                  RecordTable{3, "movement_entries"}, RecordTable{3, "stock_counts"}};
 
 QString scriptText(const char* name) {
     QFile file(QString::fromLatin1(name));

@@ -1,13 +1,14 @@
 #include "core/base/limits.h"
 #include "core/storage/centre_file.h"
 #include "core/storage/json_values.h"
+#include "core/storage/stock_record_reader.h"
 
 #include <QJsonDocument>
 
 namespace laneward {
 namespace {
 
-constexpr std::array keptLater{"service", "count", "receipt"};
+constexpr std::array keptLater{"service"};
 
 /// Keys that a script may leave out; the value's own default then holds.
 constexpr std::array optionalInRun{"job", "plan_version", "corrects", "note", "result", "recorded_at", "pattern_version"};
@@ -19,8 +20,8 @@ constexpr std::array optionalInHandOver{"corrects"};
 
 struct Reading {
     QString name;
+    const std::vector<Supply>& supplies;
     JsonFault fault;
-
     std::vector<Value> values;
 
     Error error() const {
@@ -60,6 +61,8 @@ struct Reading {
         if (kind == QLatin1StringView("hand_over")) return as<HandOver>(object, at, optionalInHandOver);
         if (kind == QLatin1StringView("reading")) return as<TapeReading>(object, at, optionalInTape);
         if (kind == QLatin1StringView("inspection")) return as<Inspection>(object, at, optionalInInspection);
+        if (kind == QLatin1StringView("count")) return StockRecordReader(supplies, fault, values).count(object, at);
+        if (kind == QLatin1StringView("receipt")) return StockRecordReader(supplies, fault, values).receipt(object, at);
         const bool later = std::find(keptLater.begin(), keptLater.end(), kind) != keptLater.end();
         if (later) values = {kind};
         return refused(later ? "record.kind-not-kept" : "json.bad-value", kindAt);
@@ -73,13 +76,13 @@ struct Reading {
 
 }  // namespace
 
-Result<std::vector<Record>> readRecords(const QByteArray& json, const QString& name) {
+Result<std::vector<Record>> readRecords(const QByteArray& json, const QString& name, const std::vector<Supply>& supplies) {
     if (json.size() > limits::importBytes)
         return fault(ErrorKind::Invalid, "json.too-large", name, {std::int64_t{limits::importBytes}});
     QJsonParseError error;
     const QJsonDocument document = QJsonDocument::fromJson(json, &error);
     if (!document.isArray()) return fault(ErrorKind::Invalid, "json.unreadable", name, {std::int64_t{error.offset}});
-    Reading reading{name, {}, {}};
+    Reading reading{name, supplies, {}, {}};
     std::vector<Record> records;
     const QJsonArray array = document.array();
     for (qsizetype i = 0; i < array.size(); ++i) {

@@ -1,5 +1,7 @@
 #include "core/storage/records.h"
 
+#include "core/storage/movements.h"
+
 #include <QHash>
 
 #include <algorithm>
@@ -20,6 +22,7 @@ Instant timeIn(const HandOver& h) { return h.at; }
 Instant timeIn(const LevelReading& r) { return r.levels.at; }
 Instant timeIn(const TapeReading& r) { return r.at; }
 Instant timeIn(const Inspection& i) { return i.at; }
+Instant timeIn(const StockCount& c) { return c.at; }
 
 template <class T>
 void sorted(std::vector<T>& all) {
@@ -41,6 +44,17 @@ Outcome insertLanes(Database& database, const CentreId& centre, const RunLog& ru
                             .arg(places.join(QLatin1StringView(", ")));
     const Result<int> done = database.change(sql, values);
     return done ? Outcome(Nothing{}) : Outcome(done.error());
+}
+
+Outcome insertChildren(Database& database, const CentreId& centre, const RunLog& run) {
+    return insertLanes(database, centre, run);
+}
+Outcome insertChildren(Database& database, const CentreId& centre, const Movement& m) {
+    return insertEntries(database, centre, m);
+}
+template <class T>
+Outcome insertChildren(Database&, const CentreId&, const T&) {
+    return Nothing{};
 }
 
 Outcome joinLanes(Database& database, const std::vector<Row>& lanes, std::vector<RunLog>& runs) {
@@ -71,6 +85,12 @@ Result<std::optional<RunLog>> stored(Database& database, const CentreId& centre,
     return found->empty() ? std::optional<RunLog>() : found->front();
 }
 
+Result<std::optional<Movement>> stored(Database& database, const CentreId& centre, const Movement& like) {
+    const auto found = movementsWhere(database, centre, QStringLiteral("AND id = ?"), {like.id.value});
+    if (!found) return found.error();
+    return found->empty() ? std::optional<Movement>() : found->front();
+}
+
 }  // namespace
 
 OperationId operationOf(const Record& record) {
@@ -82,7 +102,9 @@ const char* tableOfRecord(const Record& record) {
 }
 
 Instant timeOf(const Record& record) {
-    return std::visit(Overloaded{[](const RunLog& r) { return r.recordedAt; }, [](const auto& r) { return timeIn(r); }}, record);
+    return std::visit(Overloaded{[](const RunLog& r) { return r.recordedAt; }, [](const Movement& m) { return m.recordedAt; },
+                                 [](const auto& r) { return timeIn(r); }},
+                      record);
 }
 
 PersonId personOf(const Record& record) {
@@ -94,6 +116,7 @@ void sortByTime(std::vector<HandOver>& handOvers) { sorted(handOvers); }
 void sortByTime(std::vector<LevelReading>& readings) { sorted(readings); }
 void sortByTime(std::vector<TapeReading>& readings) { sorted(readings); }
 void sortByTime(std::vector<Inspection>& inspections) { sorted(inspections); }
+void sortByTime(std::vector<StockCount>& counts) { sorted(counts); }
 
 Result<std::vector<RunLog>> runsWhere(Database& database, const CentreId& centre, const QString& where,
                                       const std::vector<QVariant>& values) {
@@ -116,9 +139,12 @@ Outcome insertRecord(Database& database, const CentreId& centre, const Record& r
     const Operation operation{
         operationOf(record), QString::fromLatin1(tableOfRecord(record)), personOf(record), timeOf(record), {}, change};
     if (const Outcome logged = logOperation(database, centre, operation); !logged) return logged;
-    const Outcome row = std::visit([&](const auto& r) { return insertRow(database, centre, r, 0); }, record);
-    const RunLog* run = std::get_if<RunLog>(&record);
-    return row && run ? insertLanes(database, centre, *run) : row;
+    return std::visit(
+        [&](const auto& r) {
+            const Outcome row = insertRow(database, centre, r, 0);
+            return row ? insertChildren(database, centre, r) : row;
+        },
+        record);
 }
 
 Result<bool> holdsSame(Database& database, const CentreId& centre, const Record& record) {

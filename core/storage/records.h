@@ -26,5 +26,6 @@ void sortByTime(std::vector<HandOver>& handOvers);
 void sortByTime(std::vector<LevelReading>& readings);
 void sortByTime(std::vector<TapeReading>& readings);
 void sortByTime(std::vector<Inspection>& inspections);
+void sortByTime(std::vector<StockCount>& counts);
 
 }  // namespace laneward

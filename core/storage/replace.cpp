@@ -1,3 +1,5 @@
+#include "core/storage/check_ledger.h"
+#include "core/storage/closing_balances.h"
 #include "core/storage/pattern_versions.h"
 #include "core/storage/records.h"
 #include "core/storage/store_parts.h"
@@ -11,9 +13,11 @@ namespace laneward {
 namespace {
 
 /// Children before those they name.
-constexpr std::array tables{"run_lanes",   "runs",     "incidents", "hand_overs",  "level_readings", "tape_readings",
-                            "inspections", "jobs",     "outages",   "series",      "shifts",         "people",
-                            "machines",    "patterns", "centres",   "edited_rows", "operations",     "pattern_versions"};
+constexpr std::array tables{"closing_balances", "movement_entries", "movements",   "stock_counts", "orders",    "offers",
+                            "suppliers",        "supplies",         "run_lanes",   "runs",         "incidents", "hand_overs",
+                            "level_readings",   "tape_readings",    "inspections", "jobs",         "outages",   "series",
+                            "shifts",           "people",           "machines",    "patterns",     "centres",   "edited_rows",
+                            "operations",       "pattern_versions"};
 
 Outcome cleared(Database& database, const CentreId& centre) {
     const auto run = [&](const QString& sql) { return database.change(sql, {centre.value}); };
@@ -97,6 +101,17 @@ public:
             refuse<PatternVersion>("import.unknown-reference", unknown->toString(), {});
     }
 
+    /// The ledger must hold, as it would have to if it had grown here.
+    void ledger() {
+        if (m_outcome) m_outcome = rebuildBalances(m_database, m_centre);
+        if (!m_outcome) return;
+        const Result<std::vector<Finding>> faults = ledgerFaults(m_database, m_centre);
+        if (!faults)
+            m_outcome = faults.error();
+        else if (!faults->empty())
+            m_outcome = Error{ErrorKind::Invalid, faults->front()};
+    }
+
     Outcome outcome() const { return m_outcome; }
 
 private:
@@ -145,13 +160,20 @@ Outcome filled(Database& database, const SeasonState& season, const HistorySlice
     filling.rows(season.centre.outages);
     filling.rows(season.series);
     filling.rows(jobsOf(season, history));
+    filling.rows(season.supplies);
+    filling.rows(season.suppliers);
+    filling.rows(season.offers);
+    filling.rows(season.orders);
     filling.records(history.runs, season.runs);
     filling.records(history.incidents, season.incidents);
     filling.records(history.handOvers, season.handOvers);
     filling.records(history.readings, season.readings);
     filling.records(history.tapes, {});
     filling.records(history.inspections, {});
+    filling.records(history.movements, {});
+    filling.records(history.counts, {});
     filling.references();
+    filling.ledger();
     return filling.outcome();
 }
 

@@ -42,6 +42,18 @@ template <>
 inline constexpr const char* tableOf<Inspection> = "inspections";
 template <>
 inline constexpr const char* tableOf<PatternVersion> = "pattern_versions";
+template <>
+inline constexpr const char* tableOf<Supply> = "supplies";
+template <>
+inline constexpr const char* tableOf<Supplier> = "suppliers";
+template <>
+inline constexpr const char* tableOf<Offer> = "offers";
+template <>
+inline constexpr const char* tableOf<Order> = "orders";
+template <>
+inline constexpr const char* tableOf<Movement> = "movements";
+template <>
+inline constexpr const char* tableOf<StockCount> = "stock_counts";
 
 template <class T>
 concept Versioned = requires(T t) {

@@ -43,6 +43,8 @@ struct HistorySlice {
     std::vector<Inspection> inspections;
     std::vector<PatternVersion> patternVersions;
     std::vector<Job> jobs;
+    std::vector<Movement> movements;
+    std::vector<StockCount> counts;
     friend bool operator==(const HistorySlice&, const HistorySlice&) = default;
 };
 
@@ -64,29 +66,46 @@ public:
     Result<SeasonState> load(Instant now);
     /// Records and jobs of a range, and corrections of them wherever they lie.
     Result<HistorySlice> history(const Span& time);
+    /// Runs of a range, and corrections of them wherever they lie, by their end. standing() drops what is corrected.
+    Result<std::vector<RunLog>> runs(const Span& time);
     /// Tape readings of a range, and corrections of them wherever they lie, by time. standing() drops what is corrected.
     Result<std::vector<TapeReading>> tapes(const Span& time);
     /// Inspections of a range likewise.
     Result<std::vector<Inspection>> inspections(const Span& time);
     /// Level readings of a range likewise, with the fills among them.
     Result<std::vector<LevelReading>> levelReadings(const Span& time);
+    /// Movements of a range likewise, of one supply or of all.
+    Result<std::vector<Movement>> movements(const Span& time, const std::optional<SupplyId>& supply = {});
+    /// What was booked from one record or order, with what was taken back of it, by time.
+    Result<std::vector<Movement>> movementsFrom(MovementSource source, const QString& sourceId);
+    /// Counts of stock of a range likewise.
+    Result<std::vector<StockCount>> counts(const Span& time);
+    /// What is kept, and what of it is on hand.
+    Result<std::vector<Supply>> supplies();
+    Result<Balances> stock();
     /// All versions of one pattern, or of every pattern, by pattern and edition.
     Result<std::vector<PatternVersion>> patternVersions(const std::optional<PatternId>& pattern = {});
 
     /// Errors: Refused "edit.conflict" (subject: the row's name, values: who, when), "edit.read-only", "edit.already-done",
-    /// "edit.still-used", "edit.centre-stays"; Invalid "edit.unstorable", "edit.unknown-reference", "edit.other-row",
-    /// "edit.empty", "store.no-centre". A pattern that says something new becomes its next version: its edition is given here,
-    /// whatever the edit holds. Returns the counter-edit (its id is empty: the caller gives it one when it undoes).
+    /// "edit.still-used", "edit.unit-stays", "edit.centre-stays"; Invalid "edit.unstorable", "edit.unknown-reference",
+    /// "edit.other-row", "edit.empty", "store.no-centre". A pattern that says something new becomes its next version: its edition
+    /// is given here, whatever the edit holds. Returns the counter-edit (its id is empty: the caller gives it one when it
+    /// undoes).
     Result<Edit> apply(const Edit& edit);
     /// Appends all or none. A record whose id is already stored with the same content is success without effect (so that an
     /// unclear commit can be repeated); with other content: Refused "record.id-taken". Further errors: Refused
     /// "record.already-corrected", "edit.read-only"; Invalid "record.unknown-lane", "record.unknown-reference",
-    /// "record.ends-before-start", "record.unstorable", "store.no-centre", and the faults of tape readings and inspections. What
-    /// a record corrects comes before it.
+    /// "record.ends-before-start", "record.unstorable", "store.no-centre", and the faults of tape readings, inspections, counts
+    /// and movements ("ledger.…"); a movement that takes more than is there and is not flagged is Refused, a correction that is
+    /// not the opposite Invalid ("ledger.not-opposite"). What a record corrects or comes from stands before it; balances are
+    /// those after the records before it, whatever their dates.
     Outcome append(const std::vector<Record>& records);
 
     /// Grows whenever anybody changes the centre: cheap to ask, for noticing other PCs.
     Result<std::int64_t> changeCounter();
+
+    /// Makes the balances of all months again from the movements, which they follow from.
+    Outcome rebuildClosingBalances();
 
     /// Integrity of the file, references and versions ("check.…"), and what the rooms say about their values; empty when sound.
     Result<std::vector<Finding>> check();
@@ -95,7 +114,8 @@ public:
     Result<QString> backup(const QString& directory, Instant now);
 
     /// Replaces everything by a centre file's content in one transaction, or fills an empty store. Used by import and demo.
-    /// Records may stand in both parts. Errors: Invalid "import.unstorable", "import.unknown-reference", "import.id-twice".
+    /// Records may stand in both parts; the season's stock is made from the movements. Errors: Invalid "import.unstorable",
+    /// "import.unknown-reference", "import.id-twice", and the faults of the ledger.
     Outcome replaceAll(const SeasonState& season, const HistorySlice& history, PersonId person, Instant at);
 
     Database& database();

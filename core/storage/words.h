@@ -69,6 +69,32 @@ struct Words<GeometryFeature> {
     static constexpr std::array all{"level", "tilt", "crown", "depression"};
 };
 
+template <>
+struct Words<SupplyKind> {
+    static constexpr std::array all{"conditioner", "cleaner", "approach-cleaner", "cloth", "part", "pack"};
+};
+template <>
+struct Words<UseBasis> {
+    static constexpr std::array all{"machine", "per-lane-cleaned", "per-day", "when-serviced"};
+};
+template <>
+struct Words<OrderState> {
+    static constexpr std::array all{"draft", "placed", "closed"};
+};
+template <>
+struct Words<Place::Kind> {
+    static constexpr std::array all{"shelf",      "open", "tank",  "waste-tank", "supplier",
+                                    "water-main", "lane", "drain", "loss",       "opening"};
+};
+template <>
+struct Words<MovementKind> {
+    static constexpr std::array all{"received", "opened", "filled", "used", "spilled", "counted", "returned", "disposed"};
+};
+template <>
+struct Words<MovementSource> {
+    static constexpr std::array all{"person", "run", "level", "count", "order", "service"};
+};
+
 template <class E>
 QLatin1StringView wordOf(E value) {
     return QLatin1StringView(Words<E>::all.at(size_t(value)));

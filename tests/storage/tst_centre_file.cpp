@@ -85,27 +85,27 @@ qint64 peakKilobytes() {
     return usage.ru_maxrss;
 }
 
-using Place = QList<QVariant>;  // keys and indexes from the root
+using Spot = QList<QVariant>;  // keys and indexes from the root
 
 /// All places of a document, containers included.
-void places(const QJsonValue& value, const Place& at, std::vector<Place>& all) {
+void spots(const QJsonValue& value, const Spot& at, std::vector<Spot>& all) {
     if (!at.isEmpty()) all.push_back(at);
     if (value.isObject())
         for (const QString& key : value.toObject().keys())
-            places(value.toObject()[key], at + Place{key}, all);
+            spots(value.toObject()[key], at + Spot{key}, all);
     if (value.isArray())
         for (qsizetype i = 0; i < value.toArray().size(); ++i)
-            places(value.toArray()[i], at + Place{int(i)}, all);
+            spots(value.toArray()[i], at + Spot{int(i)}, all);
 }
 
-QJsonValue valueAt(const QJsonValue& root, const Place& at) {
+QJsonValue valueAt(const QJsonValue& root, const Spot& at) {
     QJsonValue value = root;
     for (const QVariant& step : at)
         value = step.typeId() == QMetaType::QString ? value.toObject()[step.toString()] : value.toArray()[step.toInt()];
     return value;
 }
 
-QJsonValue with(const QJsonValue& root, const Place& at, const QJsonValue& instead) {
+QJsonValue with(const QJsonValue& root, const Spot& at, const QJsonValue& instead) {
     if (at.isEmpty()) return instead;
     const QVariant step = at.front();
     if (step.typeId() == QMetaType::QString) {
@@ -184,12 +184,12 @@ void TestCentreFile::throughADatabaseItIsTheSameFile() {
 // Each place of a full file in turn gets values of two wrong kinds.
 void TestCentreFile::everyValueIsChecked() {
     const QJsonValue root = QJsonDocument::fromJson(written(fullFile())).object();
-    std::vector<Place> all;
-    places(root, {}, all);
+    std::vector<Spot> all;
+    spots(root, {}, all);
     const std::array<QJsonValue, 7> wrongs{true, 1.5, "\u0001!", 1e300, QJsonArray{QJsonObject{}}, QJsonObject{{"x", 1}}, "x"};
     size_t turn = 0;
     int refused = 0;
-    for (const Place& at : all) {
+    for (const Spot& at : all) {
         const QJsonValue old = valueAt(root, at);
         for (int kind = 0; kind < 2; ++kind) {
             const QJsonValue wrong = wrongs[(turn++) % wrongs.size()];
@@ -210,17 +210,17 @@ void TestCentreFile::everyValueIsChecked() {
 
 void TestCentreFile::everyKeyIsNeededAndNoOther() {
     const QJsonValue root = QJsonDocument::fromJson(written(fullFile())).object();
-    std::vector<Place> all;
-    places(root, {}, all);
+    std::vector<Spot> all;
+    spots(root, {}, all);
     int missing = 0;
-    for (const Place& at : all) {
+    for (const Spot& at : all) {
         if (at.last().typeId() != QMetaType::QString) continue;
         const Result<CentreFile> result = read(bytesOfDocument(with(root, at, QJsonValue::Undefined).toObject()));
         QVERIFY2(!result, qPrintable(at.last().toString()));
         const bool isValue = at.size() > 1 && at[at.size() - 2] == QVariant("values");
         if (!isValue) QVERIFY(ruleOf(result) == "json.missing-key" || ruleOf(result) == "json.bad-value");
         ++missing;
-        Place beside = at;
+        Spot beside = at;
         beside.last() = QString("unheard_of");
         QVERIFY(!read(bytesOfDocument(with(root, beside, 1).toObject())));
     }
@@ -248,17 +248,17 @@ void TestCentreFile::brokenBytesAreRefused_data() {
     row("two documents", good + good, unreadable);
     row("something after", good + "x", unreadable);
     row("trailing comma", QByteArray(good).replace("\n}\n", ",\n}\n"), unreadable);
-    row("no comma", QByteArray(good).replace("2,\n\"centre\"", "2\n\"centre\""), unreadable);
+    row("no comma", QByteArray(good).replace("3,\n\"centre\"", "3\n\"centre\""), unreadable);
     row("comments", QByteArray(good).replace("\"lanes\": 8", "\"lanes\": /* eight */ 8"), unreadable);
     row("single quotes", QByteArray(good).replace("\"lanes\": 8", "'lanes': 8"), unreadable);
     row("not a number", QByteArray(good).replace("\"lanes\": 8", "\"lanes\": NaN"), unreadable);
     row("leading zero", QByteArray(good).replace("\"lanes\": 8", "\"lanes\": 08"), unreadable);
     row("key twice", QByteArray(good).replace("\"lanes\": 8", "\"lanes\": 8, \"lanes\": 8"), "json.bad-value");
     row("other format", QByteArray(good).replace("laneward-centre", "something"), "json.bad-value");
-    row("newer", QByteArray(good).replace("\"version\": 2", "\"version\": 3"), "centre-file.newer");
-    row("much newer", QByteArray(good).replace("\"version\": 2", "\"version\": 99"), "centre-file.newer");
-    row("version 0", QByteArray(good).replace("\"version\": 2", "\"version\": 0"), "json.bad-value");
-    row("version text", QByteArray(good).replace("\"version\": 2", "\"version\": \"1\""), "json.bad-value");
+    row("newer", QByteArray(good).replace("\"version\": 3", "\"version\": 4"), "centre-file.newer");
+    row("much newer", QByteArray(good).replace("\"version\": 3", "\"version\": 99"), "centre-file.newer");
+    row("version 0", QByteArray(good).replace("\"version\": 3", "\"version\": 0"), "json.bad-value");
+    row("version text", QByteArray(good).replace("\"version\": 3", "\"version\": \"1\""), "json.bad-value");
     row("201 lanes", QByteArray(good).replace("[1,2,3]", "[1,2,201]"), "json.bad-value");
     row("lane 0", QByteArray(good).replace("[1,2,3]", "[0,2,3]"), "json.bad-value");
     row("lane twice", QByteArray(good).replace("[1,2,3]", "[1,2,2]"), "json.bad-value");
@@ -301,7 +301,7 @@ void TestCentreFile::messagesNameTheRecord() {
 void TestCentreFile::hugeFilesAreRefusedSoon_data() {
     QTest::addColumn<QByteArray>("head");
     QTest::addColumn<QByteArray>("body");
-    const QByteArray begun = "{\"format\": \"laneward-centre\", \"version\": 2, \"people\": [";
+    const QByteArray begun = "{\"format\": \"laneward-centre\", \"version\": 3, \"people\": [";
     QTest::newRow("zeros") << QByteArray() << QByteArray(1, '\0');
     QTest::newRow("spaces") << QByteArray() << QByteArray(" ");
     QTest::newRow("open brackets") << QByteArray() << QByteArray("[");

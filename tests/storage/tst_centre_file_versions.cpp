@@ -21,9 +21,22 @@ Result<CentreFile> read(QByteArray bytes) {
     return readCentreFile(in, "club.json");
 }
 
-/// The full season as version 1 knew it.
-CentreFile knownToTheFirst() {
+/// The full season as version 2 knew it.
+CentreFile knownToTheSecond() {
     CentreFile file{fullSeason(), fullHistory()};
+    file.season.centre.facts.settings.currency = "EUR";
+    file.season.supplies.clear();
+    file.season.suppliers.clear();
+    file.season.offers.clear();
+    file.season.orders.clear();
+    file.history.movements.clear();
+    file.history.counts.clear();
+    return file;
+}
+
+/// As version 1 knew it.
+CentreFile knownToTheFirst() {
+    CentreFile file = knownToTheSecond();
     file.season.centre.facts.readingLimits = {};
     file.season.centre.machines[0].carryLength = {};
     for (Pattern& pattern : file.season.patterns)
@@ -45,6 +58,7 @@ class TestCentreFileVersions : public QObject {
 
 private Q_SLOTS:
     void theFirstVersionIsStillRead();
+    void theSecondVersionIsStillRead();
     void itsPatternsBecomeFirstVersions();
     void whatItHadIsAskedForAsEver_data();
     void whatItHadIsAskedForAsEver();
@@ -53,10 +67,23 @@ private Q_SLOTS:
 void TestCentreFileVersions::theFirstVersionIsStillRead() {
     const QByteArray old = kept("centre-1.json");
     QVERIFY(old.contains("\"version\":1") || old.contains("\"version\": 1"));
-    QVERIFY(!old.contains("edition") && !old.contains("poured") && !old.contains("carry") && !old.contains("tape_readings"));
+    QVERIFY(!old.contains("edition") && !old.contains("currency") && !old.contains("poured") && !old.contains("carry") &&
+            !old.contains("tape_readings"));
     const Result<CentreFile> file = read(old);
     QVERIFY2(file, file ? "" : qPrintable(file.error().finding.rule + ' ' + file.error().finding.subject.toUtf8()));
     QVERIFY(*file == knownToTheFirst());
+}
+
+void TestCentreFileVersions::theSecondVersionIsStillRead() {
+    const QByteArray old = kept("centre-2.json");
+    QVERIFY(old.contains("\"version\": 2") && old.contains("tape_readings"));
+    QVERIFY(!old.contains("currency") && !old.contains("supplies") && !old.contains("movements"));
+    const Result<CentreFile> file = read(old);
+    QVERIFY2(file, file ? "" : qPrintable(file.error().finding.rule + ' ' + file.error().finding.subject.toUtf8()));
+    QVERIFY(*file == knownToTheSecond());
+    TemporaryCentre centre(false);
+    QVERIFY(centre.store().replaceAll(file->season, file->history, PersonId{"ada"}, fullSeasonNow));
+    QVERIFY(centre.store().check()->empty());
 }
 
 void TestCentreFileVersions::itsPatternsBecomeFirstVersions() {
@@ -83,9 +110,11 @@ void TestCentreFileVersions::whatItHadIsAskedForAsEver_data() {
 
 void TestCentreFileVersions::whatItHadIsAskedForAsEver() {
     QFETCH(QByteArray, key);
-    const QByteArray old = kept("centre-1.json");
-    QVERIFY(old.contains(key));
-    QVERIFY(!read(QByteArray(old).replace(key, "\"unheard_of\"")));
+    for (const char* name : {"centre-1.json", "centre-2.json"}) {
+        const QByteArray old = kept(name);
+        QVERIFY(old.contains(key));
+        QVERIFY(!read(QByteArray(old).replace(key, "\"unheard_of\"")));
+    }
 }
 
 QTEST_GUILESS_MAIN(TestCentreFileVersions)

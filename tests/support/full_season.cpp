@@ -42,7 +42,8 @@ Machine firstMachine() {
 Centre centre() {
     Centre c;
     c.facts = {CentreId{"full"}, "Quillmarsh Bowl", "Europe/Berlin", 8, {}, 0};
-    c.facts.settings = {false, minutes(9), minutes(14), minutes(11), hours(10), QTime(4, 30), UnitSystem::UsCustomary, true};
+    c.facts.settings = {false, minutes(9), minutes(14), minutes(11), hours(10), QTime(4, 30), UnitSystem::UsCustomary,
+                        true,  "GBP"};
     c.facts.readingLimits = {3'000, 4'500, 1'800, 9'000};
     c.machines = {firstMachine(), Machine{MachineId{"m2"}, "Short haul"}};
     c.people = {{PersonId{"ada"}, "Ada", Role::Manager, true, 0}, {PersonId{"ben"}, "Ben", Role::Lead, false, 0}};
@@ -103,6 +104,103 @@ std::vector<Inspection> inspections() {
     withdrawn.values.clear();
     withdrawn.corrects = first.id;
     return {first, withdrawn};
+}
+
+std::vector<Supply> supplies() {
+    Supply amber{{"amber"}, "Amber", SupplyKind::Conditioner, 0, UseBasis::Machine, Amount{0}, Amount{5'000'000}, {}, false,
+                 "",        0};
+    Supply blue{{"blue"}, "Blue 1:4", SupplyKind::Cleaner, 4, UseBasis::Machine, Amount{0}, Amount{10'000'000}, {}, false, "", 0};
+    blue.rules = {Amount{80'000'000}, 540, 950, 150};
+    blue.note = "Keep it above 5 degrees";
+    Supply cloth{{"cloth"}, "Cloth", SupplyKind::Cloth, 0, UseBasis::PerLaneCleaned, Amount{150}, Amount{200'000}, {}, true,
+                 "",        0};
+    return {amber, blue, cloth};
+}
+
+std::vector<Supplier> suppliers() {
+    const Supplier stores{{"stores"},
+                          "Lane Stores",
+                          "1 Marsh Road\nQuillmarsh",
+                          {1'250, "GBP"},
+                          Money{40'000, "GBP"},
+                          {10'000, "GBP"},
+                          0x15,
+                          5,
+                          true,
+                          "Ask for Nell",
+                          0};
+    return {{{"mill"}, "The Mill"}, stores};
+}
+
+std::vector<Offer> offers() {
+    return {{{"o1"}, {"stores"}, {"amber"}, "A-5", Amount{5'000'000}, {{1, {9'900, "GBP"}}, {4, {9'400, "GBP"}}}, false, 0},
+            {{"o2"}, {"mill"}, {"cloth"}, "C-200", Amount{200'000}, {{1, {2'500, "GBP"}}}, true, 0}};
+}
+
+std::vector<Order> orders() {
+    Order placed{{"ord1"},           {"stores"}, "2026-001",     OrderState::Placed, {"ada"},
+                 QDate(2026, 11, 2), {},         {1'250, "GBP"}, "By noon",          0};
+    placed.lines = {{{"amber"}, {"o1"}, "A-5", Amount{5'000'000}, 4, {9'400, "GBP"}}};
+    return {placed, {{"ord2"}, {"mill"}, "2026-002"}};
+}
+
+Movement movement(int n, MovementKind kind, Instant t, std::vector<Entry> entries) {
+    Movement m;
+    m.id = operation(n);
+    m.kind = kind;
+    m.at = t;
+    m.person = PersonId{"ada"};
+    m.entries = std::move(entries);
+    m.recordedAt = t + Seconds{90};
+    return m;
+}
+
+Entry entry(const char* supply, Place::Kind place, std::int64_t amount) {
+    return {{{supply}, {place, {}, 0}, {}, {}}, Amount{amount}};
+}
+
+std::vector<Movement> movements() {
+    using P = Place::Kind;
+    Movement receipt = movement(80, MovementKind::Received, at(3'000),
+                                {entry("amber", P::Shelf, 10'000'000), entry("amber", P::Supplier, -10'000'000)});
+    receipt.entries[0].key.container = "A1";
+    receipt.entries[0].key.lot = "L7";
+    receipt.source = MovementSource::Order;
+    receipt.sourceId = "ord1";
+    receipt.reason = "One carton dented";
+    Movement water =
+        movement(81, MovementKind::Counted, at(2'900), {entry("water", P::Opening, -800), entry("water", P::Tank, 800)});
+    water.entries[1].key.place = {P::Tank, MachineId{"m1"}, 2};
+    Movement opening =
+        movement(82, MovementKind::Opened, at(2'800), {entry("amber", P::Shelf, -5'000'000), entry("amber", P::Open, 5'000'000)});
+    for (Entry& e : opening.entries) {
+        e.key.container = "A1";
+        e.key.lot = "L7";
+    }
+    Movement back = opening;
+    back.id = operation(83);
+    back.recordedAt = at(2'500);
+    back.corrects = opening.id;
+    for (Entry& e : back.entries)
+        e.amount = -e.amount;
+    Movement used = movement(84, MovementKind::Used, at(490), {entry("amber", P::Tank, -8'000), entry("amber", P::Lane, 8'000)});
+    used.entries[0].key.place.machine = MachineId{"m1"};
+    used.source = MovementSource::Run;
+    used.sourceId = operation(3).value;
+    used.flagged = true;
+    return {receipt, water, opening, back, used};
+}
+
+std::vector<StockCount> counts() {
+    StockCount count{operation(88), at(480), PersonId{"ben"}, {{{{"amber"}, {}, "A1", "L7"}, Amount{9'500'000}}},
+                     "By weight",   {}};
+    count.lines.push_back({{{"cloth"}, {Place::Kind::Open, {}, 0}, {}, {}}, Amount{12'000}});
+    StockCount withdrawn = count;
+    withdrawn.id = operation(89);
+    withdrawn.at = at(470);
+    withdrawn.lines.clear();
+    withdrawn.corrects = count.id;
+    return {count, withdrawn};
 }
 
 Series league() {
@@ -225,6 +323,10 @@ SeasonState fullSeason() {
     season.centre = centre();
     season.series = allSeries();
     season.patterns = patterns();
+    season.supplies = supplies();
+    season.suppliers = suppliers();
+    season.offers = offers();
+    season.orders = orders();
     return season;
 }
 
@@ -252,6 +354,8 @@ HistorySlice fullHistory() {
     h.inspections = inspections();
     h.patternVersions = patternVersions();
     h.jobs = {job()};
+    h.movements = movements();
+    h.counts = counts();
     return h;
 }
 
@@ -267,6 +371,10 @@ SeasonState withoutVersions(SeasonState season) {
     clear(season.centre.outages);
     clear(season.series);
     clear(season.patterns);
+    clear(season.supplies);
+    clear(season.suppliers);
+    clear(season.offers);
+    clear(season.orders);
     clear(season.confirmed);
     return season;
 }

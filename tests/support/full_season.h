@@ -8,7 +8,7 @@ namespace support {
 /// The moment that the season below is about: 2026-11-12T16:00:00Z.
 inline constexpr laneward::Instant fullSeasonNow{1'794'499'200};
 
-/// Eight lanes, two machines, two people, a shift, outages, two patterns, three series; no history.
+/// Eight lanes, two machines, two people, a shift, outages, two patterns, three series, supplies and what buys them; no history.
 laneward::SeasonState fullSeason();
 
 /// Records of every kind within the 35 days before fullSeasonNow, one run older than that, with a correction each.

@@ -1,0 +1,88 @@
+#include "core/documents/phrases.h"
+
+#include <QtGlobal>
+
+namespace laneward {
+
+namespace {
+
+constexpr Phrase phrases[] = {
+    {"supply.no-name", QT_TRANSLATE_NOOP("wording", "the supply '%1' has no name")},
+    {"supply.name-too-long", QT_TRANSLATE_NOOP("wording", "the name '%1…' is too long")},
+    {"supply.name-twice", QT_TRANSLATE_NOOP("wording", "two supplies are called '%1'")},
+    {"supply.reserved", QT_TRANSLATE_NOOP("wording", "%1: the id '%2' belongs to the ledger itself")},
+    {"supply.container", QT_TRANSLATE_NOOP("wording", "%1: what a container holds is nothing or beyond reason")},
+    {"supply.usual-use", QT_TRANSLATE_NOOP("wording", "%1: the usual use is less than nothing or beyond reason")},
+    {"supply.storage-limit", QT_TRANSLATE_NOOP("wording", "%1: the storage limit is less than nothing or beyond reason")},
+    {"supply.shelf-life", QT_TRANSLATE_NOOP("wording", "%1: a shelf life of %2 days is not possible")},
+    {"supply.service-level",
+     QT_TRANSLATE_NOOP("wording", "%1: a service level of %2 per thousand is not possible; it lies between 0 and 1000")},
+    {"supply.holding-cost",
+     QT_TRANSLATE_NOOP("wording", "%1: holding costs of %2 per thousand and year are less than nothing or beyond reason")},
+    {"supply.water",
+     QT_TRANSLATE_NOOP("wording", "%1: mixed with %2 parts of water; only cleaner is mixed, with 1000 parts at most")},
+    {"supply.basis", QT_TRANSLATE_NOOP("wording", "%1: only conditioner and cleaner are used from the tanks of machines")},
+    {"supplier.no-name", QT_TRANSLATE_NOOP("wording", "the supplier '%1' has no name")},
+    {"supplier.name-too-long", QT_TRANSLATE_NOOP("wording", "the name '%1…' is too long")},
+    {"supplier.order-days", QT_TRANSLATE_NOOP("wording", "%1: takes no orders on any day of the week")},
+    {"supplier.lead-time", QT_TRANSLATE_NOOP("wording", "%1: a delivery time of %2 days is not possible")},
+    {"price.amount", QT_TRANSLATE_NOOP("wording", "%1: a price is less than nothing or beyond reason")},
+    {"price.currency", QT_TRANSLATE_NOOP("wording", "%1: a price is in '%2', but the centre buys in %3")},
+    {"offer.pack", QT_TRANSLATE_NOOP("wording", "%1: a pack holds nothing, or more than is possible")},
+    {"offer.no-price", QT_TRANSLATE_NOOP("wording", "%1: there is no price")},
+    {"offer.price-gap", QT_TRANSLATE_NOOP("wording", "%1: the prices begin at %2 packs; there is none for fewer")},
+    {"offer.price-order",
+     QT_TRANSLATE_NOOP("wording", "%1: the price from %3 packs stands after that from %2; they must ascend")},
+    {"offer.price-rises", QT_TRANSLATE_NOOP("wording", "%1: from %2 packs on, each pack costs more than before")},
+    {"offer.packs", QT_TRANSLATE_NOOP("wording", "%1: a price from %2 packs on is beyond reason")},
+    {"offer.too-many-prices", QT_TRANSLATE_NOOP("wording", "%1: %2 prices; there may be %3")},
+    {"offer.article-too-long", QT_TRANSLATE_NOOP("wording", "the article '%1…' is too long")},
+    {"order.number-too-long", QT_TRANSLATE_NOOP("wording", "the number '%1…' is too long")},
+    {"order.no-date", QT_TRANSLATE_NOOP("wording", "order %1: placed, but on no date")},
+    {"order.nothing", QT_TRANSLATE_NOOP("wording", "order %1: placed, but for nothing")},
+    {"order.too-long", QT_TRANSLATE_NOOP("wording", "order %1: more than %2 lines")},
+    {"order.no-supply", QT_TRANSLATE_NOOP("wording", "order %1: a line without a supply")},
+    {"order.packs", QT_TRANSLATE_NOOP("wording", "order %1: %2 packs cannot be ordered")},
+    {"order.pack", QT_TRANSLATE_NOOP("wording", "order %1: a pack holds nothing, or more than is possible")},
+    {"count.far-off",
+     QT_TRANSLATE_NOOP("wording", "%1: %3 counted where the ledger has %2; check the unit, and say that you are sure")},
+    {"ledger.empty", QT_TRANSLATE_NOOP("wording", "the movement '%1' moves nothing")},
+    {"ledger.too-long", QT_TRANSLATE_NOOP("wording", "the movement '%1' has %2 entries; there may be %3")},
+    {"ledger.time", QT_TRANSLATE_NOOP("wording", "the movement '%1' is for %2, after it was recorded")},
+    {"ledger.unknown-supply", QT_TRANSLATE_NOOP("wording", "there is no supply '%1'; nothing was booked")},
+    {"ledger.place", QT_TRANSLATE_NOOP("wording", "%1: no such place; a tank belongs to a machine, and nothing else does")},
+    {"ledger.amount", QT_TRANSLATE_NOOP("wording", "%1: %2 cannot be moved")},
+    {"ledger.negative-receipt",
+     QT_TRANSLATE_NOOP("wording", "%1: a receipt of %2; what goes back to the supplier is booked as returned")},
+    {"ledger.wrong-way", QT_TRANSLATE_NOOP("wording", "%1: this kind of movement cannot bring %2 to this place")},
+    {"ledger.unbalanced",
+     QT_TRANSLATE_NOOP("wording", "%1: what is taken away and what comes in differ by %2; nothing was booked")},
+    {"ledger.below-zero", QT_TRANSLATE_NOOP("wording", "%1: %2 were to be taken where %3 are; nothing was booked")},
+    {"ledger.container-empty",
+     QT_TRANSLATE_NOOP("wording", "%1: %2 were to be taken from the container '%4', which holds %3; nothing was booked")},
+    {"ledger.not-opposite",
+     QT_TRANSLATE_NOOP("wording", "the movement '%1' is not the opposite of what it takes back; nothing was booked")},
+    {"count.empty", QT_TRANSLATE_NOOP("wording", "the count '%1' counts nothing")},
+    {"count.too-long", QT_TRANSLATE_NOOP("wording", "the count '%1' has %2 lines; there may be %3")},
+    {"count.unknown-supply", QT_TRANSLATE_NOOP("wording", "there is no supply '%1'; nothing was recorded")},
+    {"count.place", QT_TRANSLATE_NOOP("wording", "%1: counted where no stock lies; a tank belongs to a machine")},
+    {"count.amount", QT_TRANSLATE_NOOP("wording", "%1: %2 cannot have been counted")},
+    {"count.place-twice", QT_TRANSLATE_NOOP("wording", "%1: the same place was counted twice")},
+    {"record.unknown-supply", QT_TRANSLATE_NOOP("wording", "%1: there is no supply '%2'; nothing was recorded")},
+    {"record.wrong-unit", QT_TRANSLATE_NOOP("wording", "%1: the wrong unit for %2; write %3. Nothing was recorded")},
+    {"check.entry-without-movement", QT_TRANSLATE_NOOP("wording", "entries without their movement: '%1'")},
+    {"check.entry-month", QT_TRANSLATE_NOOP("wording", "entries in another month than their movement: '%1'")},
+    {"check.unbalanced", QT_TRANSLATE_NOOP("wording", "the movement '%1' does not sum to zero for %2")},
+    {"check.movement", QT_TRANSLATE_NOOP("wording", "the movement '%1' cannot be (%2)")},
+    {"check.not-opposite", QT_TRANSLATE_NOOP("wording", "the movement '%1' is not the opposite of what it takes back")},
+    {"check.unknown-source", QT_TRANSLATE_NOOP("wording", "the movement '%1' comes from something that does not exist")},
+    {"check.unknown-supply", QT_TRANSLATE_NOOP("wording", "%1 names the supply '%2', which does not exist")},
+    {"check.below-zero", QT_TRANSLATE_NOOP("wording", "less than nothing is left of '%1' somewhere, and no movement says so")},
+    {"check.closing-balance", QT_TRANSLATE_NOOP("wording", "the balance at the end of a month is not that of the movements: %1")},
+};
+
+}  // namespace
+
+std::span<const Phrase> supplyPhrases() { return phrases; }
+
+}  // namespace laneward

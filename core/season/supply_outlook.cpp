@@ -1,0 +1,252 @@
+#include "core/season/supply_outlook.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace laneward {
+
+namespace {
+
+constexpr double earlyLevel = 0.05;
+constexpr double likelyLevel = 0.5;
+constexpr double lateLevel = 0.95;
+constexpr size_t likelyAt = 2;       ///< among the levels that are asked for: no service level lies below it
+constexpr double sureArrival = 0.9;  ///< how sure a plan wants to be that a delivery is there; common practice, no source
+constexpr int firstDailyHorizons = 28;
+
+/// Days over which cumulative use is asked for: each of the first ones, then by the week, and the last.
+std::vector<int> horizonsUpTo(int days) {
+    std::vector<int> horizons;
+    for (int day = 1; day <= std::min(days, firstDailyHorizons); ++day)
+        horizons.push_back(day);
+    for (int day = firstDailyHorizons + 7; day < days; day += 7)
+        horizons.push_back(day);
+    if (horizons.back() < days) horizons.push_back(days);
+    return horizons;
+}
+
+/// A use at each of the horizons, for every day: on straight lines between them, never falling.
+std::vector<Amount> byDay(const std::vector<int>& horizons, const std::vector<double>& use) {
+    std::vector<Amount> days;
+    double before = 0;
+    int from = 0;
+    for (size_t n = 0; n < horizons.size(); ++n) {
+        const double there = std::max(before, use[n]);
+        for (int day = from + 1; day <= horizons[n]; ++day)
+            days.push_back({std::llround(std::ceil(before + (there - before) * (day - from) / (horizons[n] - from)))});
+        before = there;
+        from = horizons[n];
+    }
+    return days;
+}
+
+std::optional<QDate> dateAfter(QDate today, std::optional<int> day) {
+    return day ? std::optional(today.addDays(*day)) : std::nullopt;
+}
+
+bool isAhead(const Job& job) {
+    return job.state == JobState::Proposed || job.state == JobState::Confirmed || job.state == JobState::UnderWay;
+}
+
+class Outlook {
+public:
+    Outlook(const OutlookQuestion& question, const OutlookRule& rule)
+        : m_question(question),
+          m_season(question.season),
+          m_today(dateOf(question.season.centre, question.now)),
+          m_days(std::clamp(int(m_today.daysTo(question.ahead.range.last)) + 1, 1, rule.days)),
+          m_horizons(horizonsUpTo(m_days)),
+          m_rule(rule) {}
+
+    std::optional<SupplyOutlook> run(const ForecastWatch& watch) {
+        SupplyOutlook outlook;
+        outlook.today = m_today;
+        outlook.days = m_days;
+        outlook.open = openOrders(m_season, m_question.learned, m_question.receipts, m_today);
+        OrderQuestion orders{m_today, m_season.centre.facts.settings.currency, {}, suppliers(), m_season.offers};
+        const auto kept = keptSupplies();
+        for (size_t n = 0; n < kept.size(); ++n) {
+            ForecastWatch part = watch;
+            if (watch.progress) part.progress = [&](double done) { watch.progress((double(n) + done) / double(kept.size())); };
+            auto line = lineOf(*kept[n], outlook.open, orders, part);
+            if (!line) return std::nullopt;
+            outlook.lines.push_back(std::move(*line));
+        }
+        outlook.plan = planOrders(
+            orders, m_rule.orderEffort, watch.cancelled ? watch.cancelled : [] { return false; });
+        if (outlook.plan.stopped) return std::nullopt;
+        addOrders(outlook);
+        sort(outlook.lines);
+        return outlook;
+    }
+
+private:
+    std::vector<const Supply*> keptSupplies() const {
+        std::vector<const Supply*> kept;
+        for (const Supply& supply : m_season.supplies) {
+            if (!supply.retired) kept.push_back(&supply);
+        }
+        return kept;
+    }
+
+    std::vector<SourcedSupplier> suppliers() const {
+        std::vector<SourcedSupplier> all;
+        for (const Supplier& supplier : m_season.suppliers) {
+            if (supplier.retired) continue;
+            all.push_back({supplier, leadOf(supplier).at(sureArrival)});
+        }
+        return all;
+    }
+
+    DayChances leadOf(const Supplier& supplier) const {
+        const auto& learned = m_question.learned.suppliers;
+        const auto known = std::find_if(learned.begin(), learned.end(), [&](const auto& s) { return s.supplier == supplier.id; });
+        return leadTimes(known == learned.end() ? std::vector<int>{} : known->leadDays, supplier.usualLeadDays);
+    }
+
+    int dayOf(const Job& job) const { return std::max(0, int(m_today.daysTo(job.date))); }
+
+    /// What the plan's jobs take from one machine's tank by the recipe, day by day.
+    std::vector<Amount> nominalOf(const Machine& machine, int product) const {
+        std::vector<Amount> days(size_t(m_days), Amount{0});
+        for (const Job& job : m_question.ahead.jobs) {
+            if (!isAhead(job) || job.machine != machine.id || dayOf(job) >= m_days || job.date < m_today.addDays(-1)) continue;
+            days[size_t(dayOf(job))] += takes(machine, product, job);
+        }
+        return days;
+    }
+
+    Amount takes(const Machine& machine, int product, const Job& job) const {
+        if (product == cleanerProduct) {
+            const bool cleans = job.treatment != Treatment::ConditionOnly;
+            return {cleans ? machine.capacity.cleanerPerLane.value * job.use.laneRuns : 0};
+        }
+        const Pattern* pattern = job.pattern ? findPattern(m_season.patterns, *job.pattern) : nullptr;
+        if (!conditions(job.treatment) || !pattern) return {};
+        return {volumes(*pattern).bySlot[size_t(product)].value * job.use.laneRuns};
+    }
+
+    std::vector<Amount> countedUse(const Supply& supply) const {
+        std::vector<Amount> days(size_t(m_days), supply.basis == UseBasis::PerDay ? supply.usualUse : Amount{0});
+        if (supply.basis != UseBasis::PerLaneCleaned) return days;
+        for (const Job& job : m_question.ahead.jobs) {
+            if (isAhead(job) && dayOf(job) < m_days && job.treatment != Treatment::ConditionOnly)
+                days[size_t(dayOf(job))] += supply.usualUse * job.use.laneRuns;
+        }
+        return days;
+    }
+
+    std::vector<PlannedUse> plannedUse(const Supply& supply) const {
+        std::vector<PlannedUse> planned;
+        for (const ProductUsage& one : m_question.learned.machines) {
+            const Machine* machine = findMachine(m_season.centre, one.machine);
+            if (!machine || one.name != supply.name) continue;
+            planned.push_back({one.usage.rate(), nominalOf(*machine, one.product), 1.0 / (1 + supply.waterParts)});
+        }
+        const SupplyLearned* learned = learnedOf(supply);
+        if (learned && learned->counted) planned.push_back({learned->counted->rate(), countedUse(supply), 1});
+        return planned;
+    }
+
+    const SupplyLearned* learnedOf(const Supply& supply) const {
+        const auto& all = m_question.learned.supplies;
+        const auto found = std::find_if(all.begin(), all.end(), [&](const SupplyLearned& s) { return s.supply == supply.id; });
+        return found == all.end() ? nullptr : &*found;
+    }
+
+    SupplyLine onHandOf(const Supply& supply) const {
+        SupplyLine line;
+        line.supply = supply.id;
+        for (const auto& [key, amount] : m_season.stock.all()) {
+            if (key.supply != supply.id) continue;
+            Amount& part = key.place.kind == Place::Kind::Shelf  ? line.sealed
+                           : key.place.kind == Place::Kind::Open ? line.open
+                                                                 : line.inTanks;
+            part += amount;
+        }
+        return line;
+    }
+
+    std::optional<SupplyLine> lineOf(const Supply& supply, const std::vector<OpenOrder>& open, OrderQuestion& orders,
+                                     const ForecastWatch& watch) const {
+        SupplyLine line = onHandOf(supply);
+        StockOutlook outlook{supply.id, line.onHand(), m_days, plannedUse(supply), {}, {}, {}};
+        if (const SupplyLearned* learned = learnedOf(supply)) outlook.chance = learned->chance;
+        StockedSupply stocked{supply, line.onHand(), {}, {}, {}};
+        for (const OpenOrder& order : open) {
+            for (const auto& [id, amount] : order.missing) {
+                if (id != supply.id) continue;
+                outlook.deliveries.push_back({amount, order.arrival});
+                stocked.underWay.push_back({m_today.addDays(order.arrival.at(sureArrival)), amount});
+            }
+        }
+        ForecastRule rule{{earlyLevel, 0.25, likelyLevel, 0.75, lateLevel}, m_horizons, m_rule.paths, 1};
+        const double service = std::clamp(supply.rules.serviceLevelPermille / 1'000.0, 0.5, 0.999);
+        const auto place = std::lower_bound(rule.levels.begin(), rule.levels.end(), service);
+        const size_t serviceAt = size_t(place - rule.levels.begin());
+        if (place == rule.levels.end() || *place != service) rule.levels.insert(place, service);
+        const auto forecast = forecastStock(outlook, rule, watch);
+        if (!forecast) return std::nullopt;
+        line.forecast = *forecast;
+        line.outEarly = dateAfter(m_today, forecast->runOut(earlyLevel));
+        line.outLikely = dateAfter(m_today, forecast->runOut(likelyLevel));
+        line.outLate = dateAfter(m_today, forecast->runOut(lateLevel));
+        stocked.needed = byDay(m_horizons, column(forecast->use, serviceAt));
+        stocked.expected = byDay(m_horizons, column(forecast->use, likelyAt));
+        const size_t weeks = std::min<size_t>(firstDailyHorizons, stocked.expected.size());
+        line.aWeek = {stocked.expected[weeks - 1].value * 7 / std::int64_t(weeks)};
+        orders.supplies.push_back(std::move(stocked));
+        return line;
+    }
+
+    static std::vector<double> column(const std::vector<std::vector<double>>& rows, size_t level) {
+        std::vector<double> values;
+        for (const auto& row : rows)
+            values.push_back(row[level]);
+        return values;
+    }
+
+    void addOrders(SupplyOutlook& outlook) const {
+        for (const NextOrder& next : outlook.plan.next) {
+            std::vector<OrderRisk> risks;
+            const PlannedOrder& order = outlook.plan.orders[next.order];
+            for (const PlannedLine& planned : order.lines) {
+                const auto line = std::find_if(outlook.lines.begin(), outlook.lines.end(),
+                                               [&](const SupplyLine& l) { return l.supply == planned.supply; });
+                if (line == outlook.lines.end()) continue;
+                if (!line->orderBy && next.orderBy.isValid()) line->orderBy = next.orderBy;
+                risks.push_back({planned.supply, outBefore(*line, order.arrives), outBefore(*line, next.lateArrival)});
+            }
+            outlook.risks.push_back(std::move(risks));
+        }
+    }
+
+    double outBefore(const SupplyLine& line, QDate date) const {
+        if (!date.isValid()) return 0;
+        return line.forecast.outBefore(std::clamp(int(m_today.daysTo(date)), 0, m_days));
+    }
+
+    void sort(std::vector<SupplyLine>& lines) const {
+        const QDate never = m_today.addDays(100'000);
+        const auto order = [&](const SupplyLine& line) {
+            return std::tuple(line.outEarly.value_or(never), line.outLikely.value_or(never), line.supply);
+        };
+        std::stable_sort(lines.begin(), lines.end(),
+                         [&](const SupplyLine& a, const SupplyLine& b) { return order(a) < order(b); });
+    }
+
+    const OutlookQuestion& m_question;
+    const SeasonState& m_season;
+    QDate m_today;
+    int m_days;
+    std::vector<int> m_horizons;
+    OutlookRule m_rule;
+};
+
+}  // namespace
+
+std::optional<SupplyOutlook> supplyOutlook(const OutlookQuestion& question, const OutlookRule& rule, const ForecastWatch& watch) {
+    return Outlook(question, rule).run(watch);
+}
+
+}  // namespace laneward
