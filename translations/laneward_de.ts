@@ -761,10 +761,6 @@
         <translation>die Aufträge, ihre Gründe und was nicht zu erfüllen ist</translation>
     </message>
     <message>
-        <source>appends what was done</source>
-        <translation>fügt an, was getan wurde</translation>
-    </message>
-    <message>
         <source>puts a backup in place of the centre; the replaced file is kept</source>
         <translation>setzt eine Sicherung an die Stelle des Centers; die ersetzte Datei bleibt erhalten</translation>
     </message>
@@ -853,6 +849,18 @@
 </source>
         <translation>%1: %2 neu
 </translation>
+    </message>
+    <message>
+        <source>stock, when it runs out and what to order by when; --due says only what is due, exit status 1 when an order is</source>
+        <translation>Bestand, wann er zu Ende geht und was bis wann zu bestellen ist; --due sagt nur, was fällig ist, Rückgabewert 1, wenn eine Bestellung fällig ist</translation>
+    </message>
+    <message>
+        <source>the orders that are proposed next, and why</source>
+        <translation>die nächsten vorgeschlagenen Bestellungen und ihre Gründe</translation>
+    </message>
+    <message>
+        <source>appends what was done; --sure keeps counts that are far from what the ledger has</source>
+        <translation>hängt an, was getan wurde; --sure nimmt Zählungen, die weit vom Bestandsbuch abweichen</translation>
     </message>
 </context>
 <context>
@@ -1705,6 +1713,17 @@
     </message>
 </context>
 <context>
+    <name>laneward::FanChart</name>
+    <message>
+        <source>Stock ahead; arrow keys walk from day to day, the page keys from week to week</source>
+        <translation>Vorrat in den nächsten Tagen; die Pfeiltasten gehen von Tag zu Tag, die Bildtasten von Woche zu Woche</translation>
+    </message>
+    <message>
+        <source>%1, end of day: %2 to %3 (90 %), most likely %4; %5 that it has run out by then.</source>
+        <translation>%1, Tagesende: %2 bis %3 (90 %), am ehesten %4; mit %5 ist er bis dahin ausgegangen.</translation>
+    </message>
+</context>
+<context>
     <name>laneward::FilmPanel</name>
     <message>
         <source>No film yet: write a stroke, or mend those that are marked.</source>
@@ -2462,6 +2481,164 @@
     </message>
 </context>
 <context>
+    <name>laneward::LedgerModel</name>
+    <message>
+        <source>run</source>
+        <translation>Lauf</translation>
+    </message>
+    <message>
+        <source>level read or tank filled</source>
+        <translation>Stand abgelesen oder Tank gefüllt</translation>
+    </message>
+    <message>
+        <source>count of stock</source>
+        <translation>Zählung</translation>
+    </message>
+    <message>
+        <source>service</source>
+        <translation>Wartung</translation>
+    </message>
+    <message>
+        <source>order %1</source>
+        <translation>Bestellung %1</translation>
+    </message>
+    <message>
+        <source>an order</source>
+        <translation>eine Bestellung</translation>
+    </message>
+    <message>
+        <source>! more than was there</source>
+        <translation>! mehr, als da war</translation>
+    </message>
+    <message>
+        <source>taken back</source>
+        <translation>zurückgenommen</translation>
+    </message>
+    <message>
+        <source>takes back</source>
+        <translation>nimmt zurück</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Nach</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Menge</translation>
+    </message>
+    <message>
+        <source>On hand</source>
+        <translation>Vorhanden</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Hinweis</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Warum</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Durch</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::LedgerPanel</name>
+    <message>
+        <source>&amp;Supply:</source>
+        <translation>&amp;Vorrat:</translation>
+    </message>
+    <message>
+        <source>&amp;from</source>
+        <translation>&amp;von</translation>
+    </message>
+    <message>
+        <source>Ledger from</source>
+        <translation>Buch von</translation>
+    </message>
+    <message>
+        <source>&amp;to</source>
+        <translation>&amp;bis</translation>
+    </message>
+    <message>
+        <source>Ledger to</source>
+        <translation>Buch bis</translation>
+    </message>
+    <message>
+        <source>Print &amp;list…</source>
+        <translation>&amp;Liste drucken…</translation>
+    </message>
+    <message>
+        <source>Ledger of %1</source>
+        <translation>Lagerbuch: %1</translation>
+    </message>
+    <message>
+        <source>ledger.csv</source>
+        <translation>lagerbuch.csv</translation>
+    </message>
+    <message>
+        <source>Movements, the newest first</source>
+        <translation>Bewegungen, die neueste zuerst</translation>
+    </message>
+    <message>
+        <source>Show &amp;earlier</source>
+        <translation>&amp;Früheres zeigen</translation>
+    </message>
+    <message>
+        <source>Why it was wrong, for example: written down twice</source>
+        <translation>Warum es falsch war, zum Beispiel: doppelt aufgeschrieben</translation>
+    </message>
+    <message>
+        <source>&amp;Reason:</source>
+        <translation>&amp;Grund:</translation>
+    </message>
+    <message>
+        <source>Ta&amp;ke back</source>
+        <translation>&amp;Zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Books the chosen movement the other way; both stay in the ledger</source>
+        <translation>Bucht die gewählte Bewegung andersherum; beide bleiben im Buch</translation>
+    </message>
+    <message>
+        <source>%1 (retired)</source>
+        <comment>supply</comment>
+        <translation>%1 (ausgemustert)</translation>
+    </message>
+    <message>
+        <source>No supplies are kept yet, so nothing has moved.</source>
+        <translation>Es werden noch keine Vorräte geführt, also hat sich nichts bewegt.</translation>
+    </message>
+    <message>
+        <source>Nothing moved since %1.</source>
+        <translation>Seit %1 hat sich nichts bewegt.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n movement(s) since %1.</source>
+        <translation>
+            <numerusform>%n Bewegung seit %1</numerusform>
+            <numerusform>%n Bewegungen seit %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Take back: %1 of %2</source>
+        <translation>Zurücknehmen: %1, %2</translation>
+    </message>
+</context>
+<context>
     <name>laneward::LengthBox</name>
     <message>
         <source> m</source>
@@ -2603,6 +2780,21 @@
     </message>
 </context>
 <context>
+    <name>laneward::ListPaper</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>The list is printed</source>
+        <translation>Die Liste ist gedruckt</translation>
+    </message>
+    <message>
+        <source>Nothing was printed: the printer cannot be painted on.</source>
+        <translation>Nichts wurde gedruckt: auf diesem Drucker lässt sich nicht zeichnen.</translation>
+    </message>
+</context>
+<context>
     <name>laneward::ListTools</name>
     <message>
         <source>&amp;Copy as text table</source>
@@ -2739,10 +2931,6 @@ Bahnpflege für Bowlingcenter: das Öl auf den Bahnen planen, drucken und erfass
 Freie Software unter der GNU General Public License, Version 3 oder später. Ohne jede Gewährleistung.</translation>
     </message>
     <message>
-        <source>Ctrl+1, 2, 3: Today, Calendar, Lanes</source>
-        <translation>Strg+1, 2, 3: Heute, Kalender, Bahnen</translation>
-    </message>
-    <message>
         <source>Ctrl+F: find an event or a lane</source>
         <translation>Strg+F: Veranstaltung oder Bahn suchen</translation>
     </message>
@@ -2870,6 +3058,10 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <source>&amp;Redo</source>
         <translation>&amp;Wiederholen:</translation>
     </message>
+    <message>
+        <source>Ctrl+1 to 5: Today, Calendar, Lanes, Supplies, Patterns</source>
+        <translation>Strg+1 bis 5: Heute, Kalender, Bahnen, Vorräte, Ölmuster</translation>
+    </message>
 </context>
 <context>
     <name>laneward::MessageBar</name>
@@ -2974,6 +3166,197 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>Leave a note for the next shift</source>
         <translation>Übergabenotiz hinterlassen</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::OrderDeeds</name>
+    <message>
+        <source>order-%1.%2</source>
+        <translation>bestellung-%1.%2</translation>
+    </message>
+    <message>
+        <source>Save the order</source>
+        <translation>Bestellung sichern</translation>
+    </message>
+    <message>
+        <source>The order is in %1</source>
+        <translation>Die Bestellung steht in %1</translation>
+    </message>
+    <message>
+        <source>Order %1 is printed</source>
+        <translation>Bestellung %1 ist gedruckt</translation>
+    </message>
+    <message>
+        <source>Nothing was printed: the printer cannot be painted on.</source>
+        <translation>Nichts wurde gedruckt: auf diesem Drucker lässt sich nicht zeichnen.</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>CSV (*.csv)</source>
+        <translation>CSV (*.csv)</translation>
+    </message>
+    <message>
+        <source>%1 could not be written; nothing was changed.</source>
+        <translation>%1 konnte nicht geschrieben werden; nichts wurde geändert.</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::OrderModel</name>
+    <message>
+        <source>draft</source>
+        <translation>Entwurf</translation>
+    </message>
+    <message>
+        <source>placed</source>
+        <translation>aufgegeben</translation>
+    </message>
+    <message>
+        <source>part received</source>
+        <translation>teils eingegangen</translation>
+    </message>
+    <message>
+        <source>received</source>
+        <translation>eingegangen</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>abgeschlossen</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>amount, supply</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Nummer</translation>
+    </message>
+    <message>
+        <source>Supplier</source>
+        <translation>Lieferant</translation>
+    </message>
+    <message>
+        <source>Placed on</source>
+        <translation>Aufgegeben am</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>Still to come</source>
+        <translation>Noch offen</translation>
+    </message>
+    <message>
+        <source>Total</source>
+        <translation>Summe</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::OrdersPanel</name>
+    <message>
+        <source>What to order is being worked out…</source>
+        <translation>Was zu bestellen ist, wird gerade ausgerechnet …</translation>
+    </message>
+    <message>
+        <source>There is nobody to order from yet: enter suppliers and their price lists first.</source>
+        <translation>Es gibt noch niemanden, bei dem sich bestellen lässt: zuerst Lieferanten und ihre Preislisten eingeben.</translation>
+    </message>
+    <message>
+        <source>Nothing has to be ordered in the months ahead.</source>
+        <translation>In den nächsten Monaten muss nichts bestellt werden.</translation>
+    </message>
+    <message>
+        <source>Proven: no orders of the months ahead cost less in goods, freight and holding together (%1).</source>
+        <translation>Bewiesen: keine Bestellungen der nächsten Monate kosten an Ware, Fracht und Lagerung zusammen weniger (%1).</translation>
+    </message>
+    <message>
+        <source>The orders of the months ahead cost %1 in goods, freight and holding; at most %2 of that could be saved.</source>
+        <translation>Die Bestellungen der nächsten Monate kosten an Ware, Fracht und Lagerung %1; höchstens %2 davon ließen sich sparen.</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <comment>supply, packs, money</comment>
+        <translation>%1: %2, %3</translation>
+    </message>
+    <message>
+        <source>Place order %1</source>
+        <translation>Bestellung %1 aufgeben</translation>
+    </message>
+    <message>
+        <source>Delete draft %1</source>
+        <translation>Entwurf %1 löschen</translation>
+    </message>
+    <message>
+        <source>Close order %1</source>
+        <translation>Bestellung %1 abschließen</translation>
+    </message>
+    <message>
+        <source>Proposed orders</source>
+        <translation>Vorgeschlagene Bestellungen</translation>
+    </message>
+    <message>
+        <source>Orders</source>
+        <translation>Bestellungen</translation>
+    </message>
+    <message>
+        <source>Print &amp;list…</source>
+        <translation>&amp;Liste drucken…</translation>
+    </message>
+    <message>
+        <source>No order is kept yet: place a proposed one, and it stands here until it has arrived.</source>
+        <translation>Noch gibt es keine Bestellung: Wird eine vorgeschlagene aufgegeben, steht sie hier, bis sie da ist.</translation>
+    </message>
+    <message>
+        <source>orders.csv</source>
+        <translation>bestellungen.csv</translation>
+    </message>
+    <message>
+        <source>&amp;Receive</source>
+        <translation>&amp;Eingang</translation>
+    </message>
+    <message>
+        <source>&amp;Place order</source>
+        <translation>&amp;Bestellen</translation>
+    </message>
+    <message>
+        <source>&amp;Close order</source>
+        <translation>&amp;Abschließen</translation>
+    </message>
+    <message>
+        <source>&amp;Delete draft</source>
+        <translation>Entwurf &amp;löschen</translation>
+    </message>
+    <message>
+        <source>Nothing more is expected of it</source>
+        <translation>Von ihr kommt nichts mehr</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Drucken…</translation>
+    </message>
+    <message>
+        <source>Print the chosen order</source>
+        <translation>Gewählte Bestellung drucken</translation>
+    </message>
+    <message>
+        <source>PDF…</source>
+        <translation>PDF…</translation>
+    </message>
+    <message>
+        <source>Save the chosen order as PDF</source>
+        <translation>Gewählte Bestellung als PDF sichern</translation>
+    </message>
+    <message>
+        <source>CSV…</source>
+        <translation>CSV…</translation>
+    </message>
+    <message>
+        <source>Save the chosen order as CSV</source>
+        <translation>Gewählte Bestellung als CSV sichern</translation>
     </message>
 </context>
 <context>
@@ -3317,6 +3700,99 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <source>%1, %2</source>
         <comment>person, role</comment>
         <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::ProposalCard</name>
+    <message>
+        <source>Proposed order, %1</source>
+        <comment>supplier</comment>
+        <translation>Vorgeschlagene Bestellung, %1</translation>
+    </message>
+    <message>
+        <source>Order by: %1</source>
+        <comment>date</comment>
+        <translation>Bestellen bis: %1</translation>
+    </message>
+    <message>
+        <source>Freight</source>
+        <translation>Fracht</translation>
+    </message>
+    <message>
+        <source>Total</source>
+        <translation>Summe</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what is done, supplier</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Place order</source>
+        <translation>Bestellen</translation>
+    </message>
+    <message>
+        <source>Save draft</source>
+        <translation>Als Entwurf sichern</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Drucken…</translation>
+    </message>
+    <message>
+        <source>Print order</source>
+        <translation>Bestellung drucken</translation>
+    </message>
+    <message>
+        <source>PDF…</source>
+        <translation>PDF…</translation>
+    </message>
+    <message>
+        <source>Save order as PDF</source>
+        <translation>Bestellung als PDF sichern</translation>
+    </message>
+    <message>
+        <source>CSV…</source>
+        <translation>CSV…</translation>
+    </message>
+    <message>
+        <source>Save order as CSV</source>
+        <translation>Bestellung als CSV sichern</translation>
+    </message>
+    <message>
+        <source>Keeps it as placed today, with the next number; it can be undone</source>
+        <translation>Hält sie als heute aufgegeben fest, mit der nächsten Nummer; das lässt sich rückgängig machen</translation>
+    </message>
+    <message>
+        <source>Place order %1 with %2</source>
+        <translation>Bestellung %1 bei %2 aufgeben</translation>
+    </message>
+    <message>
+        <source>Draft order %1 to %2</source>
+        <translation>Bestellung %1 bei %2 entwerfen</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::QuantityBox</name>
+    <message>
+        <source> L</source>
+        <comment>suffix: litres</comment>
+        <translation> l</translation>
+    </message>
+    <message>
+        <source> fl oz</source>
+        <comment>suffix: fluid ounces</comment>
+        <translation> fl oz</translation>
+    </message>
+    <message>
+        <source> m</source>
+        <comment>suffix: metres</comment>
+        <translation> m</translation>
+    </message>
+    <message>
+        <source> ft</source>
+        <comment>suffix: feet</comment>
+        <translation> ft</translation>
     </message>
 </context>
 <context>
@@ -3924,6 +4400,50 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>What this centre itself asks of a reading</source>
         <translation>Was dieses Center selbst von einer Messung verlangt</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::ReceiveForm</name>
+    <message>
+        <source>&amp;Book receipt</source>
+        <translation>Eingang &amp;buchen</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Lassen</translation>
+    </message>
+    <message>
+        <source>Receive order %1</source>
+        <comment>number</comment>
+        <translation>Eingang der Bestellung %1</translation>
+    </message>
+    <message>
+        <source>%1: %2 ordered, %3 still to come</source>
+        <comment>supply, packs, amount</comment>
+        <translation>%1: %2 bestellt, %3 noch offen</translation>
+    </message>
+    <message>
+        <source>%1: amount that arrived</source>
+        <comment>supply</comment>
+        <translation>%1: eingegangene Menge</translation>
+    </message>
+    <message>
+        <source>%1: lot</source>
+        <comment>supply</comment>
+        <translation>%1: Charge</translation>
+    </message>
+    <message>
+        <source>Lot, if it has one</source>
+        <translation>Charge, falls es eine gibt</translation>
+    </message>
+    <message>
+        <source>Nothing was booked: %1 of %2 cannot arrive. To take a receipt back, use undo or the ledger.</source>
+        <comment>amount, supply</comment>
+        <translation>Nichts wurde gebucht: %1 von %2 können nicht eingehen. Ein Eingang wird durch Rückgängig oder im Buch zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>Nothing was booked: no line has an amount.</source>
+        <translation>Nichts wurde gebucht: keine Zeile hat eine Menge.</translation>
     </message>
 </context>
 <context>
@@ -4726,6 +5246,217 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     </message>
 </context>
 <context>
+    <name>laneward::StockDelegate</name>
+    <message>
+        <source>later →</source>
+        <comment>beyond the axis</comment>
+        <translation>später →</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::StockDetail</name>
+    <message>
+        <source>Use, measured</source>
+        <translation>Gemessener Verbrauch</translation>
+    </message>
+    <message>
+        <source>Fills behind it</source>
+        <translation>Füllungen dahinter</translation>
+    </message>
+    <message>
+        <source>%1: stock ahead</source>
+        <comment>supply</comment>
+        <translation>%1: Vorrat in den nächsten Monaten</translation>
+    </message>
+    <message>
+        <source>Delivery about %1: %2</source>
+        <comment>date, amount</comment>
+        <translation>Lieferung etwa %1: %2</translation>
+    </message>
+    <message>
+        <source>Dark: 50 %, light: 90 %. Point at a day, or walk by the arrow keys.</source>
+        <translation>Dunkel: 50 %, hell: 90 %. Auf einen Tag zeigen oder mit den Pfeiltasten gehen.</translation>
+    </message>
+    <message>
+        <source>%1: no fill up to the line is on record yet; what the recipes say counts until then.</source>
+        <comment>machine</comment>
+        <translation>%1: noch keine Füllung bis zur Linie aufgezeichnet; bis dahin gilt, was die Rezepte sagen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fill(s)</source>
+        <translation>
+            <numerusform>%n Füllung</numerusform>
+            <numerusform>%n Füllungen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2 per lane (90 %: %3 to %4) where the recipes say %5; from %6.</source>
+        <comment>machine, amounts, fills</comment>
+        <translation>%1: %2 je Bahn (90 %: %3 bis %4), wo die Rezepte %5 sagen; aus %6.</translation>
+    </message>
+    <message>
+        <source>It was not counted twice yet; the usual use counts until then.</source>
+        <translation>Noch nicht zweimal gezählt; bis dahin gilt der übliche Verbrauch.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of the usual use (90 %: %2 to %3), from %n count(s).</source>
+        <translation>
+            <numerusform>%1 des üblichen Verbrauchs (90 %: %2 bis %3), aus %n Zählung.</numerusform>
+            <numerusform>%1 des üblichen Verbrauchs (90 %: %2 bis %3), aus %n Zählungen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Unplanned work, service and loss: about %1 in four weeks.</source>
+        <translation>Ungeplante Arbeit, Wartung und Verlust: etwa %1 in vier Wochen.</translation>
+    </message>
+    <message>
+        <source>Past forecasts: the 90 % range held %1 times of %2, the 50 % range %3 times.</source>
+        <translation>Frühere Vorhersagen: der 90-%-Bereich traf %1-mal von %2, der 50-%-Bereich %3-mal.</translation>
+    </message>
+    <message>
+        <source>! %1 That is not what was promised: do not trust the ranges.</source>
+        <translation>! %1 Das ist nicht, was versprochen war: den Bereichen nicht trauen.</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 poured for %4</source>
+        <comment>time, machine, amounts</comment>
+        <translation>%1, %2: %3 eingefüllt für %4</translation>
+    </message>
+    <message>
+        <source>%1 mL</source>
+        <translation>%1 ml</translation>
+    </message>
+    <message>
+        <source>%1 fl oz</source>
+        <translation>%1 fl oz</translation>
+    </message>
+    <message>
+        <source>Told of the mixed liquid, water to concentrate %1 : 1.</source>
+        <translation>Angaben für die gemischte Flüssigkeit, Wasser zu Konzentrat %1 : 1.</translation>
+    </message>
+    <message>
+        <source>Unplanned work, service and loss: less than one in four weeks.</source>
+        <translation>Ungeplante Arbeit, Wartung und Verlust: weniger als eins in vier Wochen.</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::StockModel</name>
+    <message>
+        <source>%1 in 30 days, %2 in 60, %3 in 90</source>
+        <comment>amounts</comment>
+        <translation>%1 in 30 Tagen, %2 in 60, %3 in 90</translation>
+    </message>
+    <message>
+        <source>later</source>
+        <comment>than the days that are looked at</comment>
+        <translation>später</translation>
+    </message>
+    <message>
+        <source>%1 or later</source>
+        <comment>date</comment>
+        <translation>%1 oder später</translation>
+    </message>
+    <message>
+        <source>%1 to %2, most likely %3</source>
+        <comment>dates</comment>
+        <translation>%1 bis %2, am ehesten %3</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>column: value</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Supply</source>
+        <translation>Vorrat</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>On hand</source>
+        <translation>Vorhanden</translation>
+    </message>
+    <message>
+        <source>Sealed</source>
+        <translation>Verschlossen</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <comment>containers</comment>
+        <translation>Offen</translation>
+    </message>
+    <message>
+        <source>In tanks</source>
+        <translation>In Tanks</translation>
+    </message>
+    <message>
+        <source>A week</source>
+        <translation>Je Woche</translation>
+    </message>
+    <message>
+        <source>Stock, next 90 days</source>
+        <translation>Vorrat, 90 Tage</translation>
+    </message>
+    <message>
+        <source>Runs out</source>
+        <translation>Geht aus</translation>
+    </message>
+    <message>
+        <source>Order by</source>
+        <translation>Bestellen bis</translation>
+    </message>
+    <message>
+        <source>under 1</source>
+        <comment>pieces a week</comment>
+        <translation>unter 1</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::StockPanel</name>
+    <message>
+        <source>No supplies are kept yet. Enter the conditioners, the cleaner, cloth and parts first, then count what is there: from then on this page tells how long everything lasts.</source>
+        <translation>Es werden noch keine Vorräte geführt. Zuerst Bahnöle, Reiniger, Tücher und Teile eingeben, dann zählen, was da ist: von da an sagt diese Seite, wie lange alles reicht.</translation>
+    </message>
+    <message>
+        <source>all supplies</source>
+        <translation>alle Vorräte</translation>
+    </message>
+    <message>
+        <source>liquids</source>
+        <translation>Flüssigkeiten</translation>
+    </message>
+    <message>
+        <source>cloth</source>
+        <translation>Tücher</translation>
+    </message>
+    <message>
+        <source>parts</source>
+        <translation>Teile</translation>
+    </message>
+    <message>
+        <source>Sho&amp;w:</source>
+        <translation>&amp;Zeigen:</translation>
+    </message>
+    <message>
+        <source>▬ from 5 % to 95 %, tick at 50 %   ▼ order by</source>
+        <translation>▬ von 5 % bis 95 %, Strich bei 50 %   ▼ bestellen bis</translation>
+    </message>
+    <message>
+        <source>Print &amp;list…</source>
+        <translation>&amp;Liste drucken…</translation>
+    </message>
+    <message>
+        <source>Supplies</source>
+        <translation>Vorräte</translation>
+    </message>
+    <message>
+        <source>supplies.csv</source>
+        <translation>vorraete.csv</translation>
+    </message>
+</context>
+<context>
     <name>laneward::StrokesModel</name>
     <message>
         <source>out</source>
@@ -4838,6 +5569,108 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>Strokes in working order</source>
         <translation>Ölzüge in Arbeitsfolge</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::SuppliesPage</name>
+    <message>
+        <source>Working out how long stock lasts…</source>
+        <translation>Wie lange die Vorräte reichen, wird ausgerechnet …</translation>
+    </message>
+    <message>
+        <source>Stock</source>
+        <translation>Bestand</translation>
+    </message>
+    <message>
+        <source>Orders</source>
+        <translation>Bestellungen</translation>
+    </message>
+    <message>
+        <source>Ledger</source>
+        <translation>Lagerbuch</translation>
+    </message>
+    <message>
+        <source>Working out how long stock lasts</source>
+        <translation>Wie lange die Vorräte reichen, wird ausgerechnet</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Work it &amp;out</source>
+        <translation>Aus&amp;rechnen</translation>
+    </message>
+    <message>
+        <source>Stopped. What is shown is older than the last change.</source>
+        <translation>Abgebrochen. Was hier steht, ist älter als die letzte Änderung.</translation>
+    </message>
+    <message>
+        <source>Stopped. How long stock lasts is not known.</source>
+        <translation>Abgebrochen. Wie lange die Vorräte reichen, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>How long stock lasts could not be worked out: %1</source>
+        <translation>Wie lange die Vorräte reichen, ließ sich nicht ausrechnen: %1</translation>
+    </message>
+    <message>
+        <source>How long stock lasts is not known.</source>
+        <translation>Wie lange die Vorräte reichen, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Supplies</source>
+        <translation>Vorräte</translation>
+    </message>
+    <message>
+        <source>What will run out, and what must I order by when?</source>
+        <translation>Was geht aus, und was muss ich bis wann bestellen?</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::SupplyTexts</name>
+    <message>
+        <source>water</source>
+        <translation>Wasser</translation>
+    </message>
+    <message>
+        <source>waste</source>
+        <translation>Schmutzwasser</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, lot %2</source>
+        <translation>%1, Charge %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>none is left</source>
+        <translation>nichts ist mehr da</translation>
+    </message>
+    <message>
+        <source>! today</source>
+        <translation>! heute</translation>
+    </message>
+    <message>
+        <source>! overdue since %1</source>
+        <translation>! überfällig seit %1</translation>
+    </message>
+    <message>
+        <source>under 1 %</source>
+        <translation>unter 1 %</translation>
+    </message>
+    <message>
+        <source>over 99 %</source>
+        <translation>über 99 %</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
     </message>
 </context>
 <context>
@@ -7154,6 +7987,538 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>what the pattern &apos;%1&apos; says is not among its versions</source>
         <translation>was das Muster „%1“ sagt, fehlt unter seinen Fassungen</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Bestellung</translation>
+    </message>
+    <message>
+        <source>Draft: not placed yet</source>
+        <translation>Entwurf: noch nicht bestellt</translation>
+    </message>
+    <message>
+        <source>Article</source>
+        <translation>Artikel</translation>
+    </message>
+    <message>
+        <source>Supply</source>
+        <translation>Verbrauchsgut</translation>
+    </message>
+    <message>
+        <source>Packs</source>
+        <translation>Gebinde</translation>
+    </message>
+    <message>
+        <source>Each</source>
+        <translation>Einzelpreis</translation>
+    </message>
+    <message>
+        <source>Total</source>
+        <translation>Summe</translation>
+    </message>
+    <message>
+        <source>Freight</source>
+        <translation>Fracht</translation>
+    </message>
+    <message>
+        <source>Ordered by %1</source>
+        <translation>Bestellt von %1</translation>
+    </message>
+    <message>
+        <source>%1: &apos;%2&apos; is not a currency; write three capital letters, as EUR</source>
+        <translation>%1: „%2“ ist keine Währung; drei Großbuchstaben, wie EUR</translation>
+    </message>
+    <message>
+        <source>%1: give a day from today on, %2 days ahead at most</source>
+        <translation>%1: einen Tag ab heute angeben, höchstens %2 Tage voraus</translation>
+    </message>
+    <message>
+        <source>there is no supplier &apos;%1&apos;</source>
+        <translation>es gibt keinen Lieferanten „%1“</translation>
+    </message>
+    <message>
+        <source>there is nothing to order, so no page was written</source>
+        <translation>es gibt nichts zu bestellen, daher wurde keine Seite geschrieben</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; has been moved already and keeps its unit</source>
+        <translation>„%1“ wurde schon bewegt und behält seine Einheit</translation>
+    </message>
+    <message>
+        <source>the supply &apos;%1&apos; has no name</source>
+        <translation>der Vorrat „%1“ hat keinen Namen</translation>
+    </message>
+    <message>
+        <source>two supplies are called &apos;%1&apos;</source>
+        <translation>zwei Vorräte heißen „%1“</translation>
+    </message>
+    <message>
+        <source>%1: the id &apos;%2&apos; belongs to the ledger itself</source>
+        <translation>%1: die Kennung „%2“ gehört dem Lagerbuch selbst</translation>
+    </message>
+    <message>
+        <source>%1: what a container holds is nothing or beyond reason</source>
+        <translation>%1: ein Gebinde fasst nichts oder mehr als möglich</translation>
+    </message>
+    <message>
+        <source>%1: the usual use is less than nothing or beyond reason</source>
+        <translation>%1: der übliche Verbrauch ist negativ oder größer als möglich</translation>
+    </message>
+    <message>
+        <source>%1: the storage limit is less than nothing or beyond reason</source>
+        <translation>%1: die Lagergrenze ist negativ oder größer als möglich</translation>
+    </message>
+    <message>
+        <source>%1: a shelf life of %2 days is not possible</source>
+        <translation>%1: eine Haltbarkeit von %2 Tagen ist nicht möglich</translation>
+    </message>
+    <message>
+        <source>%1: a service level of %2 per thousand is not possible; it lies between 0 and 1000</source>
+        <translation>%1: ein Servicegrad von %2 Promille ist nicht möglich; er liegt zwischen 0 und 1000</translation>
+    </message>
+    <message>
+        <source>%1: holding costs of %2 per thousand and year are less than nothing or beyond reason</source>
+        <translation>%1: Lagerkosten von %2 Promille im Jahr sind negativ oder größer als möglich</translation>
+    </message>
+    <message>
+        <source>%1: mixed with %2 parts of water; only cleaner is mixed, with 1000 parts at most</source>
+        <translation>%1: mit %2 Teilen Wasser gemischt; nur Reiniger wird gemischt, mit höchstens 1000 Teilen</translation>
+    </message>
+    <message>
+        <source>%1: only conditioner and cleaner are used from the tanks of machines</source>
+        <translation>%1: nur Öl und Reiniger werden aus den Tanks der Maschinen verbraucht</translation>
+    </message>
+    <message>
+        <source>the supplier &apos;%1&apos; has no name</source>
+        <translation>der Lieferant „%1“ hat keinen Namen</translation>
+    </message>
+    <message>
+        <source>%1: takes no orders on any day of the week</source>
+        <translation>%1: nimmt an keinem Wochentag Bestellungen an</translation>
+    </message>
+    <message>
+        <source>%1: a delivery time of %2 days is not possible</source>
+        <translation>%1: eine Lieferzeit von %2 Tagen ist nicht möglich</translation>
+    </message>
+    <message>
+        <source>%1: a price is less than nothing or beyond reason</source>
+        <translation>%1: ein Preis ist negativ oder größer als möglich</translation>
+    </message>
+    <message>
+        <source>%1: a price is in &apos;%2&apos;, but the centre buys in %3</source>
+        <translation>%1: ein Preis ist in „%2“, die Anlage kauft aber in %3</translation>
+    </message>
+    <message>
+        <source>%1: a pack holds nothing, or more than is possible</source>
+        <translation>%1: eine Packung enthält nichts oder mehr als möglich</translation>
+    </message>
+    <message>
+        <source>%1: there is no price</source>
+        <translation>%1: es gibt keinen Preis</translation>
+    </message>
+    <message>
+        <source>%1: the prices begin at %2 packs; there is none for fewer</source>
+        <translation>%1: die Preise beginnen bei %2 Packungen; für weniger gibt es keinen</translation>
+    </message>
+    <message>
+        <source>%1: the price from %3 packs stands after that from %2; they must ascend</source>
+        <translation>%1: der Preis ab %3 Packungen steht hinter dem ab %2; sie müssen aufsteigen</translation>
+    </message>
+    <message>
+        <source>%1: from %2 packs on, each pack costs more than before</source>
+        <translation>%1: ab %2 Packungen kostet jede mehr als vorher</translation>
+    </message>
+    <message>
+        <source>%1: a price from %2 packs on is beyond reason</source>
+        <translation>%1: ein Preis ab %2 Packungen ist mehr als möglich</translation>
+    </message>
+    <message>
+        <source>%1: %2 prices; there may be %3</source>
+        <translation>%1: %2 Preise; erlaubt sind %3</translation>
+    </message>
+    <message>
+        <source>the article &apos;%1…&apos; is too long</source>
+        <translation>der Artikel „%1…“ ist zu lang</translation>
+    </message>
+    <message>
+        <source>the number &apos;%1…&apos; is too long</source>
+        <translation>die Nummer „%1…“ ist zu lang</translation>
+    </message>
+    <message>
+        <source>order %1: placed, but on no date</source>
+        <translation>Bestellung %1: aufgegeben, aber an keinem Tag</translation>
+    </message>
+    <message>
+        <source>order %1: placed, but for nothing</source>
+        <translation>Bestellung %1: aufgegeben, aber ohne Inhalt</translation>
+    </message>
+    <message>
+        <source>order %1: more than %2 lines</source>
+        <translation>Bestellung %1: mehr als %2 Zeilen</translation>
+    </message>
+    <message>
+        <source>order %1: a line without a supply</source>
+        <translation>Bestellung %1: eine Zeile ohne Vorrat</translation>
+    </message>
+    <message>
+        <source>order %1: %2 packs cannot be ordered</source>
+        <translation>Bestellung %1: %2 Packungen lassen sich nicht bestellen</translation>
+    </message>
+    <message>
+        <source>order %1: a pack holds nothing, or more than is possible</source>
+        <translation>Bestellung %1: eine Packung enthält nichts oder mehr als möglich</translation>
+    </message>
+    <message>
+        <source>%1: %3 counted where the ledger has %2; check the unit, and say that you are sure</source>
+        <translation>%1: %3 gezählt, wo das Bestandsbuch %2 hat; die Einheit prüfen und bestätigen</translation>
+    </message>
+    <message>
+        <source>the movement &apos;%1&apos; moves nothing</source>
+        <translation>die Bewegung „%1“ bewegt nichts</translation>
+    </message>
+    <message>
+        <source>the movement &apos;%1&apos; has %2 entries; there may be %3</source>
+        <translation>die Bewegung „%1“ hat %2 Posten; erlaubt sind %3</translation>
+    </message>
+    <message>
+        <source>the movement &apos;%1&apos; is for %2, after it was recorded</source>
+        <translation>die Bewegung „%1“ gilt für %2, nach ihrer Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>there is no supply &apos;%1&apos;; nothing was booked</source>
+        <translation>es gibt keinen Vorrat „%1“; nichts wurde gebucht</translation>
+    </message>
+    <message>
+        <source>%1: no such place; a tank belongs to a machine, and nothing else does</source>
+        <translation>%1: diesen Ort gibt es nicht; ein Tank gehört zu einer Maschine, sonst nichts</translation>
+    </message>
+    <message>
+        <source>%1: %2 cannot be moved</source>
+        <translation>%1: %2 lassen sich nicht bewegen</translation>
+    </message>
+    <message>
+        <source>%1: a receipt of %2; what goes back to the supplier is booked as returned</source>
+        <translation>%1: ein Eingang von %2; was zum Lieferanten zurückgeht, wird als Rückgabe gebucht</translation>
+    </message>
+    <message>
+        <source>%1: this kind of movement cannot bring %2 to this place</source>
+        <translation>%1: diese Art Bewegung kann an diesem Ort nicht %2 bewirken</translation>
+    </message>
+    <message>
+        <source>%1: what is taken away and what comes in differ by %2; nothing was booked</source>
+        <translation>%1: was weggeht und was hinzukommt, unterscheidet sich um %2; nichts wurde gebucht</translation>
+    </message>
+    <message>
+        <source>%1: %2 were to be taken where %3 are; nothing was booked</source>
+        <translation>%1: %2 sollten entnommen werden, wo %3 sind; nichts wurde gebucht</translation>
+    </message>
+    <message>
+        <source>%1: %2 were to be taken from the container &apos;%4&apos;, which holds %3; nothing was booked</source>
+        <translation>%1: %2 sollten aus dem Gebinde „%4“ entnommen werden, das %3 enthält; nichts wurde gebucht</translation>
+    </message>
+    <message>
+        <source>the movement &apos;%1&apos; is not the opposite of what it takes back; nothing was booked</source>
+        <translation>die Bewegung „%1“ ist nicht das Gegenteil dessen, was sie zurücknimmt; nichts wurde gebucht</translation>
+    </message>
+    <message>
+        <source>the count &apos;%1&apos; counts nothing</source>
+        <translation>die Zählung „%1“ zählt nichts</translation>
+    </message>
+    <message>
+        <source>the count &apos;%1&apos; has %2 lines; there may be %3</source>
+        <translation>die Zählung „%1“ hat %2 Zeilen; erlaubt sind %3</translation>
+    </message>
+    <message>
+        <source>there is no supply &apos;%1&apos;; nothing was recorded</source>
+        <translation>es gibt keinen Vorrat „%1“; nichts wurde aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>%1: counted where no stock lies; a tank belongs to a machine</source>
+        <translation>%1: gezählt, wo kein Vorrat liegt; ein Tank gehört zu einer Maschine</translation>
+    </message>
+    <message>
+        <source>%1: %2 cannot have been counted</source>
+        <translation>%1: %2 können nicht gezählt worden sein</translation>
+    </message>
+    <message>
+        <source>%1: the same place was counted twice</source>
+        <translation>%1: derselbe Ort wurde zweimal gezählt</translation>
+    </message>
+    <message>
+        <source>%1: there is no supply &apos;%2&apos;; nothing was recorded</source>
+        <translation>%1: es gibt keinen Vorrat „%2“; nichts wurde aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>%1: the wrong unit for %2; write %3. Nothing was recorded</source>
+        <translation>%1: die falsche Einheit für %2; richtig ist %3. Nichts wurde aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>entries without their movement: &apos;%1&apos;</source>
+        <translation>Posten ohne ihre Bewegung: „%1“</translation>
+    </message>
+    <message>
+        <source>entries in another month than their movement: &apos;%1&apos;</source>
+        <translation>Posten in einem anderen Monat als ihre Bewegung: „%1“</translation>
+    </message>
+    <message>
+        <source>the movement &apos;%1&apos; does not sum to zero for %2</source>
+        <translation>die Bewegung „%1“ geht für %2 nicht auf</translation>
+    </message>
+    <message>
+        <source>the movement &apos;%1&apos; cannot be (%2)</source>
+        <translation>die Bewegung „%1“ ist unmöglich (%2)</translation>
+    </message>
+    <message>
+        <source>the movement &apos;%1&apos; is not the opposite of what it takes back</source>
+        <translation>die Bewegung „%1“ ist nicht das Gegenteil dessen, was sie zurücknimmt</translation>
+    </message>
+    <message>
+        <source>the movement &apos;%1&apos; comes from something that does not exist</source>
+        <translation>die Bewegung „%1“ stammt aus etwas, das es nicht gibt</translation>
+    </message>
+    <message>
+        <source>%1 names the supply &apos;%2&apos;, which does not exist</source>
+        <translation>%1 nennt den Vorrat „%2“, den es nicht gibt</translation>
+    </message>
+    <message>
+        <source>less than nothing is left of &apos;%1&apos; somewhere, and no movement says so</source>
+        <translation>von „%1“ liegt irgendwo weniger als nichts, und keine Bewegung sagt es</translation>
+    </message>
+    <message>
+        <source>the balance at the end of a month is not that of the movements: %1</source>
+        <translation>der Bestand am Ende eines Monats ist nicht der aus den Bewegungen: %1</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 x %2</source>
+        <translation>%1 x %2</translation>
+    </message>
+    <message>
+        <source>approach cleaner</source>
+        <translation>Anlaufreiniger</translation>
+    </message>
+    <message>
+        <source>cloth</source>
+        <translation>Tuch</translation>
+    </message>
+    <message>
+        <source>part</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
+        <source>pack</source>
+        <translation>Akku</translation>
+    </message>
+    <message>
+        <source>received</source>
+        <translation>erhalten</translation>
+    </message>
+    <message>
+        <source>opened</source>
+        <translation>geöffnet</translation>
+    </message>
+    <message>
+        <source>filled</source>
+        <translation>gefüllt</translation>
+    </message>
+    <message>
+        <source>used</source>
+        <translation>verbraucht</translation>
+    </message>
+    <message>
+        <source>spilled</source>
+        <translation>verschüttet</translation>
+    </message>
+    <message>
+        <source>counted</source>
+        <translation>gezählt</translation>
+    </message>
+    <message>
+        <source>returned</source>
+        <translation>zurückgegeben</translation>
+    </message>
+    <message>
+        <source>disposed</source>
+        <translation>entsorgt</translation>
+    </message>
+    <message>
+        <source>draft</source>
+        <translation>Entwurf</translation>
+    </message>
+    <message>
+        <source>placed</source>
+        <translation>bestellt</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>abgeschlossen</translation>
+    </message>
+    <message>
+        <source>shelf</source>
+        <translation>Regal</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>tank</source>
+        <translation>Tank</translation>
+    </message>
+    <message>
+        <source>waste tank</source>
+        <translation>Schmutztank</translation>
+    </message>
+    <message>
+        <source>supplier</source>
+        <translation>Lieferant</translation>
+    </message>
+    <message>
+        <source>water main</source>
+        <translation>Wasserleitung</translation>
+    </message>
+    <message>
+        <source>lane</source>
+        <translation>Bahn</translation>
+    </message>
+    <message>
+        <source>drain</source>
+        <translation>Abfluss</translation>
+    </message>
+    <message>
+        <source>loss</source>
+        <translation>Schwund</translation>
+    </message>
+    <message>
+        <source>opening stock</source>
+        <translation>Anfangsbestand</translation>
+    </message>
+    <message>
+        <source>later</source>
+        <translation>später</translation>
+    </message>
+    <message>
+        <source>under 1 %</source>
+        <translation>unter 1 %</translation>
+    </message>
+    <message>
+        <source>over 99 %</source>
+        <translation>über 99 %</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>No supplies are kept yet.</source>
+        <translation>Noch werden keine Verbrauchsgüter geführt.</translation>
+    </message>
+    <message>
+        <source>Order today from %1: %2.</source>
+        <translation>Heute bei %1 bestellen: %2.</translation>
+    </message>
+    <message>
+        <source>Order from %1 by %2: %3.</source>
+        <translation>Bei %1 bis %2 bestellen: %3.</translation>
+    </message>
+    <message>
+        <source>Nothing to order: %1 lasts until %2 at least (95 %).</source>
+        <translation>Nichts zu bestellen: %1 reicht mindestens bis %2 (95 %).</translation>
+    </message>
+    <message>
+        <source>Nothing to order: everything lasts past %1 (95 %).</source>
+        <translation>Nichts zu bestellen: alles reicht über %1 hinaus (95 %).</translation>
+    </message>
+    <message>
+        <source>%1 then lasts until %2.</source>
+        <translation>%1 reicht dann bis %2.</translation>
+    </message>
+    <message>
+        <source>A week later: %1 runs out before the delivery with %2 (now %3).</source>
+        <translation>Eine Woche später: %1 geht mit %2 vor der Lieferung aus (jetzt %3).</translation>
+    </message>
+    <message>
+        <source>A week earlier costs %1 more.</source>
+        <translation>Eine Woche früher kostet %1 mehr.</translation>
+    </message>
+    <message>
+        <source>A week earlier costs no more.</source>
+        <translation>Eine Woche früher kostet nicht mehr.</translation>
+    </message>
+    <message>
+        <source>On hand</source>
+        <translation>Bestand</translation>
+    </message>
+    <message>
+        <source>A week</source>
+        <translation>Je Woche</translation>
+    </message>
+    <message>
+        <source>Runs out</source>
+        <translation>Geht aus</translation>
+    </message>
+    <message>
+        <source>Order by</source>
+        <translation>Bestellen bis</translation>
+    </message>
+    <message>
+        <source>%1: nobody sells it, and it falls below its service level on %2</source>
+        <translation>%1: Niemand verkauft es, und es fällt am %2 unter seinen Servicegrad</translation>
+    </message>
+    <message>
+        <source>%1: %2 takes no orders that would arrive in the time that is planned</source>
+        <translation>%1: %2 nimmt keine Bestellungen an, die in der geplanten Zeit ankämen</translation>
+    </message>
+    <message>
+        <source>%1: article &apos;%3&apos; of %2 is left out; its pack, prices or currency cannot be used</source>
+        <translation>%1: Artikel „%3“ von %2 bleibt weg; Packung, Preise oder Währung sind nicht brauchbar</translation>
+    </message>
+    <message>
+        <source>%1: %2 packs would be needed, which cannot be right; no order is planned for it</source>
+        <translation>%1: Es wären %2 Packungen nötig, das kann nicht stimmen; dafür wird keine Bestellung geplant</translation>
+    </message>
+    <message>
+        <source>%1: falls below its service level on %2, before the first order can arrive (%3)</source>
+        <translation>%1: fällt am %2 unter seinen Servicegrad, bevor die erste Bestellung ankommen kann (%3)</translation>
+    </message>
+    <message>
+        <source>%1: the store holds %2, too little for the service level until the next delivery; planned with no more beyond it than that takes</source>
+        <translation>%1: Das Lager fasst %2, zu wenig für den Servicegrad bis zur nächsten Lieferung; geplant mit nicht mehr darüber hinaus als dafür nötig</translation>
+    </message>
+    <message>
+        <source>%1: one pack is %2, and the store holds %3; planned all the same</source>
+        <translation>%1: Eine Packung sind %2, das Lager fasst %3; trotzdem geplant</translation>
+    </message>
+    <message>
+        <source>%1: does not keep for longer than %2 days, and the service level needs more at a time than is used until then; some may have to be thrown away</source>
+        <translation>%1: hält sich nicht länger als %2 Tage, und der Servicegrad braucht auf einmal mehr, als bis dahin verbraucht wird; etwas davon muss vielleicht weggeworfen werden</translation>
+    </message>
+    <message>
+        <source>%1: no plan was found whose orders all reach the minimum; planned without it</source>
+        <translation>%1: Kein Plan gefunden, dessen Bestellungen alle den Mindestbestellwert erreichen; ohne ihn geplant</translation>
+    </message>
+    <message>
+        <source>%1: of those who sell it only %2 was looked at, the cheapest for it alone</source>
+        <translation>%1: Von denen, die es verkaufen, wurde nur %2 betrachtet, für sich allein am günstigsten</translation>
+    </message>
+    <message>
+        <source>%1: planned in packs of one size, article &apos;%3&apos; of %2, because so many are needed</source>
+        <translation>%1: in Packungen einer Größe geplant, Artikel „%3“ von %2, weil so viele nötig sind</translation>
+    </message>
+    <message>
+        <source>%1: planned by %2 packs at a time, because so many are needed</source>
+        <translation>%1: in Schritten von %2 Packungen geplant, weil so viele nötig sind</translation>
+    </message>
+    <message>
+        <source>Placed on %1 it is there by %2.</source>
+        <translation>Am %1 bestellt ist es bis %2 da.</translation>
+    </message>
+    <message>
+        <source>The last day that is early enough is %1.</source>
+        <translation>Der letzte Tag, der früh genug ist, ist %1.</translation>
     </message>
 </context>
 </TS>

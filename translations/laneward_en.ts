@@ -325,6 +325,16 @@
     </message>
 </context>
 <context>
+    <name>laneward::LedgerPanel</name>
+    <message numerus="yes">
+        <source>%n movement(s) since %1.</source>
+        <translation>
+            <numerusform>%n movement since %1.</numerusform>
+            <numerusform>%n movements since %1.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>laneward::MonthView</name>
     <message numerus="yes">
         <source>+%n more</source>
@@ -503,6 +513,23 @@
         <translation>
             <numerusform>! %n late</numerusform>
             <numerusform>! %n late</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>laneward::StockDetail</name>
+    <message numerus="yes">
+        <source>%n fill(s)</source>
+        <translation>
+            <numerusform>%n fill</numerusform>
+            <numerusform>%n fills</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of the usual use (90 %: %2 to %3), from %n count(s).</source>
+        <translation>
+            <numerusform>%1 of the usual use (90 %: %2 to %3), from %n count.</numerusform>
+            <numerusform>%1 of the usual use (90 %: %2 to %3), from %n counts.</numerusform>
         </translation>
     </message>
 </context>

@@ -2,6 +2,9 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+#include <string_view>
+
 namespace laneward::cli {
 
 namespace {
@@ -25,52 +28,85 @@ QString common() {
            "\n";
 }
 
-}  // namespace
-
-std::span<const Command> commands() {
-    static const std::vector<Command> all{
-        {"backup", "DIR", QT_TRANSLATE_NOOP("cli", "writes a verified copy of the centre into the folder"), {}, backup},
+/// What is asked of a centre.
+std::vector<Command> answers() {
+    return {
         {"check", "[--format text|json]", QT_TRANSLATE_NOOP("cli", "checks the integrity of the centre"), {"format"}, check},
-        {"demo", "", QT_TRANSLATE_NOOP("cli", "creates the demo centre in the new file named by --centre"), {}, demo},
         {"events",
          "[--from YYYY-MM-DD] [--days N] [--format text|json|csv]",
          QT_TRANSLATE_NOOP("cli", "every event with its lanes and what it asks of them"),
          {"format", "from", "days"},
          events},
-        {"export",
-         "FILE.json | FILE.ics | FILE.csv --kind KIND | --jobs FILE.ics [--from YYYY-MM-DD] [--days N]",
-         QT_TRANSLATE_NOOP(
-             "cli", "the whole centre, one kind of its rows (series, strokes, readings, inspections), or its jobs as a calendar"),
-         {"kind", "jobs", "from", "days"},
-         exportFile},
         {"film",
          "PATTERN [--machine NAME] [--lane N] [--csv FILE] [--png FILE] [--format text|json|csv]",
          QT_TRANSLATE_NOOP("cli", "volumes and film of a pattern; --lane N shows the Nth lane of a clean brush"),
          {"format", "machine", "lane", "csv", "png"},
          film},
-        {"import",
-         "FILE.json | FILE.ics | FILE.csv --kind KIND [--mapping FILE.json] [--dry-run]",
-         QT_TRANSLATE_NOOP(
-             "cli", "reads a whole centre, or rows of one kind into it (series, strokes, readings, inspections); all or nothing"),
-         {"kind", "mapping", "dry-run"},
-         importFile},
         {"plan",
          "[--from YYYY-MM-DD] [--days N] [--strict] [--format text|json|csv]",
          QT_TRANSLATE_NOOP("cli", "the jobs, their reasons, and what cannot be met"),
          {"format", "from", "days", "strict"},
          plan},
-        {"record", "FILE.json [--dry-run]", QT_TRANSLATE_NOOP("cli", "appends what was done"), {"dry-run"}, record},
-        {"restore",
-         "FILE",
-         QT_TRANSLATE_NOOP("cli", "puts a backup in place of the centre; the replaced file is kept"),
-         {},
-         restore},
+        {"forecast",
+         "[--until YYYY-MM-DD] [--due] [--format text|json|csv]",
+         QT_TRANSLATE_NOOP(
+             "cli",
+             "stock, when it runs out and what to order by when; --due says only what is due, exit status 1 when an order is"),
+         {"format", "until", "due"},
+         forecast},
+        {"order",
+         "[--supplier NAME] [--until YYYY-MM-DD] [--pdf FILE] [--format text|json]",
+         QT_TRANSLATE_NOOP("cli", "the orders that are proposed next, and why"),
+         {"format", "supplier", "until", "pdf"},
+         order},
         {"sheet",
          "[--date YYYY-MM-DD] [--pdf FILE] [--confirm] [--format text|json|csv]",
          QT_TRANSLATE_NOOP("cli", "the day's job sheet; --confirm stores its jobs with a plan version"),
          {"format", "date", "pdf", "confirm"},
          sheet},
     };
+}
+
+/// What makes, fills, copies or changes one.
+std::vector<Command> deeds() {
+    return {
+        {"backup", "DIR", QT_TRANSLATE_NOOP("cli", "writes a verified copy of the centre into the folder"), {}, backup},
+        {"demo", "", QT_TRANSLATE_NOOP("cli", "creates the demo centre in the new file named by --centre"), {}, demo},
+        {"export",
+         "FILE.json | FILE.ics | FILE.csv --kind KIND | --jobs FILE.ics [--from YYYY-MM-DD] [--days N]",
+         QT_TRANSLATE_NOOP(
+             "cli", "the whole centre, one kind of its rows (series, strokes, readings, inspections), or its jobs as a calendar"),
+         {"kind", "jobs", "from", "days"},
+         exportFile},
+        {"import",
+         "FILE.json | FILE.ics | FILE.csv --kind KIND [--mapping FILE.json] [--dry-run]",
+         QT_TRANSLATE_NOOP(
+             "cli", "reads a whole centre, or rows of one kind into it (series, strokes, readings, inspections); all or nothing"),
+         {"kind", "mapping", "dry-run"},
+         importFile},
+        {"record",
+         "FILE.json [--dry-run] [--sure]",
+         QT_TRANSLATE_NOOP("cli", "appends what was done; --sure keeps counts that are far from what the ledger has"),
+         {"dry-run", "sure"},
+         record},
+        {"restore",
+         "FILE",
+         QT_TRANSLATE_NOOP("cli", "puts a backup in place of the centre; the replaced file is kept"),
+         {},
+         restore},
+    };
+}
+
+}  // namespace
+
+std::span<const Command> commands() {
+    static const std::vector<Command> all = [] {
+        std::vector<Command> both = answers();
+        for (Command& deed : deeds())
+            both.push_back(std::move(deed));
+        std::sort(both.begin(), both.end(), [](const Command& a, const Command& b) { return std::string_view(a.name) < b.name; });
+        return both;
+    }();
     return all;
 }
 

@@ -37,6 +37,10 @@ constexpr Option known[] = {{"centre", "FILE-OR-URL"},
                             {"png", "FILE"},
                             {"machine", "NAME"},
                             {"lane", "N"},
+                            {"until", "YYYY-MM-DD"},
+                            {"due", nullptr},
+                            {"supplier", "NAME"},
+                            {"sure", nullptr},
                             {"help", nullptr},
                             {"version", nullptr}};
 

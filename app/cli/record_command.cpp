@@ -1,21 +1,49 @@
 #include "app/cli/command_list.h"
+#include "core/storage/booked.h"
 #include "core/storage/centre_file.h"
 
 #include <QCoreApplication>
 
 namespace laneward::cli {
 
+namespace {
+
+/// Counts that are hardly meant are refused unless the caller is sure of them.
+Outcome checkCounts(const std::vector<Record>& records, const SeasonState& season) {
+    const Books books{season.centre, season.supplies, season.patterns, season.stock, {}};
+    for (const Record& record : records) {
+        const auto* count = std::get_if<StockCount>(&record);
+        const std::vector<Finding> doubts = count ? doubtsOf(*count, books) : std::vector<Finding>{};
+        if (!doubts.empty()) return Error{ErrorKind::Refused, doubts.front()};
+    }
+    return Nothing{};
+}
+
+Outcome append(const Loaded& loaded, const std::vector<Record>& records) {
+    const Result<UseFactors> factors =
+        loaded.season.supplies.empty() ? UseFactors{} : learnedFactors(*loaded.store, loaded.season, loaded.now);
+    if (!factors) return factors.error();
+    const Result<std::vector<Record>> booked = withBookings(*loaded.store, loaded.season, *factors, records);
+    return booked ? loaded.store->append(*booked) : Outcome(booked.error());
+}
+
+}  // namespace
+
 Status record(const Call& call) {
     const Result<QString> path = onlyArgument(call, "FILE.json");
     if (!path) return path.error();
     const Result<QByteArray> content = fileContent(*path);
     if (!content) return content.error();
-    const Result<std::vector<Record>> records = readRecords(*content, *path);
+    const Result<Loaded> loaded = load(call, Access::ReadWrite);
+    if (!loaded) return loaded.error();
+    const Result<std::vector<Record>> records = readRecords(*content, *path, loaded->season.supplies);
     if (!records) return records.error();
-    Result<std::unique_ptr<Store>> store = openStore(call, Access::ReadWrite);
-    if (!store) return store.error();
+    if (!call.options.isSet("sure")) {
+        const Outcome counts = checkCounts(*records, loaded->season);
+        if (!counts) return counts.error();
+    }
     const bool only = call.options.isSet("dry-run");
-    const Outcome appended = only ? Outcome(Nothing{}) : (*store)->append(*records);
+    const Outcome appended = only ? Outcome(Nothing{}) : append(*loaded, *records);
     if (!appended) return appended.error();
     const QString form = only ? QCoreApplication::translate("cli", "%1: %2 records could be recorded\n")
                               : QCoreApplication::translate("cli", "%1: %2 records recorded\n");

@@ -24,6 +24,7 @@ CentreFile demoCentre(Instant now) {
     file.season.patterns = demo::patterns();
     file.season.series = demo::events(today);
     file.history = demo::yearOfRecords(file.season, today);
+    demo::addSupplies(file.season, file.history, today);
     return file;
 }
 

@@ -13,7 +13,7 @@ Machine heron() {
     machine.capacity.lanesPerCharge = 56;
     machine.capacity.sparePacks = 1;
     machine.conditioners = {"Tideglass Amber", "Tideglass Clear"};
-    machine.cleaner = "Reedwash 1:4";
+    machine.cleaner = "Reedwash";
     machine.carryLength = Micrometres{762'000};  // 2.5 ft
     return machine;
 }
@@ -30,7 +30,7 @@ Machine grebe() {
     machine.capacity.lanesPerCharge = 36;
     machine.capacity.sparePacks = 0;
     machine.conditioners = {"Tideglass Amber", QString()};
-    machine.cleaner = "Reedwash 1:4";
+    machine.cleaner = "Reedwash";
     machine.carryLength = Micrometres{548'640};  // 1.8 ft
     return machine;
 }
@@ -64,6 +64,7 @@ Centre house(QDate today) {
     centre.facts.name = "Quillmarsh Bowl";
     centre.facts.zone = "Europe/London";
     centre.facts.lanes = 24;
+    centre.facts.settings.currency = "GBP";
     centre.machines = {grebe(), heron()};
     centre.people = {{{"idris"}, "Idris Penhallow", Role::Operator},
                      {{"nell"}, "Nell Farrow", Role::Operator},

@@ -11,6 +11,7 @@
 #include "core/base/clock.h"
 #include "core/documents/wording.h"
 #include "core/planning/plan_memo.h"
+#include "core/season/bookings.h"
 #include "core/storage/store.h"
 
 #include <QObject>
@@ -98,7 +99,9 @@ private:
     bool knowsPerson();
     /// Applies, keeps the row versions, and turns `edit` into its counter-edit.
     bool commit(Edit& edit, const std::vector<Passage>& passages);
+    /// With what they book in the stock ledger.
     bool append(const std::vector<Record>& records);
+    const UseFactors& useFactors();
     void fillIn(Record& record) const;
     std::vector<Record> counterOf(const std::vector<Record>& records) const;
     ErrorKind lastRefusal() const { return m_refusal; }
@@ -116,6 +119,7 @@ private:
     std::int64_t m_counter = -1;
     ErrorKind m_refusal = ErrorKind::Io;
     std::unique_ptr<Memo> m_memo;
+    std::optional<UseFactors> m_factors;
     PlanMemo m_planned;  ///< outlives edits: days that they do not touch are not solved again
     QUndoStack m_undo;
 };

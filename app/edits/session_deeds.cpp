@@ -1,6 +1,7 @@
 #include "app/edits/session.h"
 #include "app/edits/undoable_step.h"
 #include "core/season/recording.h"
+#include "core/storage/booked.h"
 
 #include <algorithm>
 
@@ -44,6 +45,11 @@ bool Session::perform(Deed deed) {
     if (!knowsPerson()) return false;
     for (Record& record : deed.records)
         fillIn(record);
+    for (Change& change : deed.changes) {
+        auto* order = std::get_if<RowChange<Order>>(&change);
+        const bool places = order && order->after && order->after->state == OrderState::Placed;
+        if (places && order->after->person.isEmpty()) order->after->person = m_person;
+    }
     std::vector<Passage> passages = m_versions.passages(deed.changes);
     Edit edit{{}, m_person, now(), deed.name, std::move(deed.changes)};
     if (!edit.changes.empty() && !commit(edit, passages)) return false;
@@ -78,9 +84,20 @@ bool Session::commit(Edit& edit, const std::vector<Passage>& passages) {
 }
 
 bool Session::append(const std::vector<Record>& records) {
-    const Outcome done = m_store->append(records);
+    const Result<std::vector<Record>> booked = withBookings(*m_store, m_season, useFactors(), records);
+    const Outcome done = booked ? m_store->append(*booked) : Outcome(booked.error());
     if (!done) refuse(done.error());
+    const auto isFill = [](const Record& record) { return std::holds_alternative<LevelReading>(record); };
+    if (std::any_of(records.begin(), records.end(), isFill)) m_factors.reset();
     return bool(done);
+}
+
+/// Learned from the fills of a year, so worked out once and again after a fill.
+const UseFactors& Session::useFactors() {
+    if (m_factors) return *m_factors;
+    Result<UseFactors> learned = m_season.supplies.empty() ? UseFactors{} : learnedFactors(*m_store, m_season, now());
+    m_factors = learned ? *std::move(learned) : UseFactors{};
+    return *m_factors;
 }
 
 void Session::fillIn(Record& record) const {
@@ -100,7 +117,7 @@ void Session::fillIn(Record& record) const {
 namespace {
 
 /// A run is taken back as void; a correction is taken back by stating again what it had corrected.
-RunLog counterOf(const RunLog& run, const SeasonState& season) {
+RunLog takenBack(const RunLog& run, const SeasonState& season) {
     RunLog counter = run;
     counter.result = RunResult::Void;
     for (const RunLog& other : season.runs) {
@@ -114,6 +131,7 @@ void empty(Incident& incident) { incident.text.clear(); }
 void empty(HandOver& note) { note.text.clear(); }
 void empty(TapeReading& reading) { reading.milliUnits = {}; }
 void empty(Inspection& inspection) { inspection.values.clear(); }
+void empty(StockCount& count) { count.lines.clear(); }
 
 template <class T>
 T withdrawalOf(const T& record) {
@@ -135,7 +153,7 @@ T restated(const T& record, const Result<std::vector<T>>& all) {
 }
 
 /// Before the reading stood the one before it; before the first of all, what closing down leaves behind.
-LevelReading counterOf(const LevelReading& reading, const SeasonState& season) {
+LevelReading takenBack(const LevelReading& reading, const SeasonState& season) {
     LevelReading counter = reading;
     counter.corrects = reading.id;
     const LevelReading* before = nullptr;
@@ -157,14 +175,17 @@ std::vector<Record> Session::counterOf(const std::vector<Record>& records) const
     std::vector<Record> counters;
     for (const Record& record : records) {
         Record counter = record;
-        if (const auto* run = std::get_if<RunLog>(&record)) counter = laneward::counterOf(*run, m_season);
+        if (const auto* run = std::get_if<RunLog>(&record)) counter = takenBack(*run, m_season);
         if (const auto* incident = std::get_if<Incident>(&record)) counter = withdrawalOf(*incident);
         if (const auto* note = std::get_if<HandOver>(&record)) counter = withdrawalOf(*note);
-        if (const auto* reading = std::get_if<LevelReading>(&record)) counter = laneward::counterOf(*reading, m_season);
+        if (const auto* reading = std::get_if<LevelReading>(&record)) counter = takenBack(*reading, m_season);
         if (const auto* tape = std::get_if<TapeReading>(&record))
             counter = tape->corrects ? restated(*tape, m_store->tapes(allRecords)) : withdrawalOf(*tape);
         if (const auto* inspection = std::get_if<Inspection>(&record))
             counter = inspection->corrects ? restated(*inspection, m_store->inspections(allRecords)) : withdrawalOf(*inspection);
+        if (const auto* movement = std::get_if<Movement>(&record)) counter = laneward::counterOf(*movement);
+        if (const auto* count = std::get_if<StockCount>(&record))
+            counter = count->corrects ? restated(*count, m_store->counts(allRecords)) : withdrawalOf(*count);
         std::visit(
             [this](auto& r) {
                 r.id = newOperation();
@@ -172,6 +193,7 @@ std::vector<Record> Session::counterOf(const std::vector<Record>& records) const
             },
             counter);
         if (auto* run = std::get_if<RunLog>(&counter)) run->recordedAt = now();
+        if (auto* movement = std::get_if<Movement>(&counter)) movement->recordedAt = now();
         counters.push_back(std::move(counter));
     }
     return counters;

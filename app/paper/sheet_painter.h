@@ -5,20 +5,15 @@
 // Needs a QGuiApplication (for fonts); works with the platform 'offscreen'.
 #pragma once
 
+#include "app/paper/paper_pages.h"
 #include "core/documents/job_sheet.h"
 #include "core/documents/wording.h"
 
-class QPagedPaintDevice;
-
 namespace laneward {
-
-enum class PaperSize { A4, Letter };
 
 /// Paints on a device whose page size and margins are set (see prepare()). Returns the number of pages, 0 when the device
 /// cannot be painted on.
 int paintSheet(QPagedPaintDevice& device, const JobSheet& sheet, const Speech& speech);
-/// Page size and margins of a sheet.
-void prepare(QPagedPaintDevice& device, PaperSize size);
 
 /// Written beside `path` and renamed when it is whole. Errors: Io "file.not-written", "file.not-a-file".
 Outcome writeSheetPdf(const QString& path, const JobSheet& sheet, const Speech& speech, PaperSize size);

@@ -43,6 +43,19 @@ QPainterPath lanesPath() {
     return path;
 }
 
+/// A drum with what is left in it.
+QPainterPath suppliesPath() {
+    QPainterPath path;
+    path.addEllipse(QRectF(5, 2.5, 14, 5));
+    path.moveTo(5, 5);
+    path.lineTo(5, 19);
+    path.arcTo(QRectF(5, 16.5, 14, 5), 180, 180);
+    path.lineTo(19, 5);
+    path.moveTo(5, 13);
+    path.arcTo(QRectF(5, 10.5, 14, 5), 180, 180);
+    return path;
+}
+
 /// A lane with strokes of different widths across it.
 QPainterPath patternsPath() {
     QPainterPath path;
@@ -70,6 +83,7 @@ QPainterPath pathOf(const QString& name) {
     if (name == u"today") return todayPath();
     if (name == u"calendar") return calendarPath();
     if (name == u"lanes") return lanesPath();
+    if (name == u"supplies") return suppliesPath();
     if (name == u"patterns") return patternsPath();
     if (name == u"laneward") return markPath();
     QPainterPath path;

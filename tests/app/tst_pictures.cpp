@@ -1,6 +1,7 @@
 // Pictures of every page, kept in <build>/pictures, with what can be checked without an eye: nothing cut off, nothing blank,
 // plain text everywhere, a name for every field, targets that are high enough.
 #include "app/demo/demo_centre.h"
+#include "app/pages/supplies/supplies_page.h"
 #include "app/pages/today/today_page.h"
 #include "app/window/centre_making.h"
 #include "app/window/first_page.h"
@@ -16,6 +17,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSet>
+#include <QTabWidget>
 #include <QTemporaryDir>
 #include <QTest>
 #include <QTranslator>
@@ -26,6 +28,7 @@ namespace {
 
 // Thursday 2026-11-12, 16:43 in London.
 constexpr Instant now{1'794'501'780};
+constexpr int patience = 120'000;  // milliseconds: beside everything else that a machine under test does
 
 QPalette darkPalette() {
     QPalette dark;
@@ -197,6 +200,16 @@ void PicturesTest::pages() {
         QCOMPARE(cutTexts(&window).join("\n"), QString());
         QCOMPARE(unfitWidgets(&window, look == "shop" ? 44 : 24).join("\n"), QString());
         QCOMPARE(window.size(), size);
+        const auto* tabs = page->iconName() == "supplies" ? page->findChild<QTabWidget*>() : nullptr;
+        for (int tab = 0; tabs && tab < tabs->count(); ++tab) {
+            const_cast<QTabWidget*>(tabs)->setCurrentIndex(tab);
+            QTRY_VERIFY_WITH_TIMEOUT(!static_cast<const SuppliesPage*>(page)->isBusy(), patience);
+            QCoreApplication::processEvents();
+            keep(window, QString("%1-%2").arg(name).arg(tab), look == "double" ? 2 : 1);
+            QCOMPARE(cutTexts(&window).join("\n"), QString());
+            QCOMPARE(unfitWidgets(&window, look == "shop" ? 44 : 24).join("\n"), QString());
+            QCOMPARE(window.size(), size);
+        }
     }
 }
 

@@ -74,7 +74,7 @@ void WindowTest::opensACentre() {
     QCOMPARE(window.findChild<QLabel*>("centreName")->text(), QString("Reedling Lanes"));
     QVERIFY(window.windowTitle().contains("Reedling Lanes"));
     QVERIFY(!window.findChild<QLabel*>("readOnly")->isVisible());
-    QCOMPARE(window.workspace()->pages().size(), size_t(4));
+    QCOMPARE(window.workspace()->pages().size(), size_t(5));
 }
 
 void WindowTest::refusesWhatIsNotACentre() {

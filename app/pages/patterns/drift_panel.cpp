@@ -15,14 +15,16 @@ namespace laneward {
 bool DriftPanel::load() {
     m_unread.clear();
     m_runs.clear();
-    Result<HistorySlice> slice = m_session.store().history(allRecords);
-    if (!slice) {
-        m_unread = text(slice.error(), m_session.speech());
+    Store& store = m_session.store();
+    Result<std::vector<RunLog>> runs = store.runs(allRecords);
+    Result<std::vector<LevelReading>> readings = store.levelReadings(allRecords);
+    Result<std::vector<PatternVersion>> versions = store.patternVersions();
+    if (!runs || !readings || !versions) {
+        m_unread = text(!runs ? runs.error() : !readings ? readings.error() : versions.error(), m_session.speech());
         m_history = {};
         return false;
     }
-    m_history = {std::move(slice->runs), std::move(slice->readings), std::move(slice->patternVersions),
-                 m_session.season().patterns};
+    m_history = {*std::move(runs), *std::move(readings), *std::move(versions), m_session.season().patterns};
     for (const RunLog& run : m_history.runs)
         m_runs.insert(run.id, &run);
     return true;

@@ -1,8 +1,8 @@
 #include "app/pages/patterns/geometry_panel.h"
 
 #include "app/edits/plain_label.h"
+#include "app/models/panel_list.h"
 #include "app/pages/patterns/inspection_form.h"
-#include "app/pages/patterns/panel_list.h"
 #include "app/pages/patterns/point_chart.h"
 #include "core/documents/film_words.h"
 

@@ -1,9 +1,9 @@
 #include "app/pages/patterns/readings_panel.h"
 
 #include "app/edits/plain_label.h"
+#include "app/models/panel_list.h"
 #include "app/pages/patterns/carry_panel.h"
 #include "app/pages/patterns/limits_form.h"
-#include "app/pages/patterns/panel_list.h"
 #include "app/pages/patterns/reading_details.h"
 #include "app/pages/patterns/reading_form.h"
 #include "app/pages/patterns/reading_model.h"

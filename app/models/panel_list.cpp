@@ -1,4 +1,4 @@
-#include "app/pages/patterns/panel_list.h"
+#include "app/models/panel_list.h"
 
 #include "app/models/list_tools.h"
 
@@ -51,9 +51,8 @@ QTableView* listOf(QAbstractItemModel* model, const QString& name, const QString
     return list;
 }
 
-void fitColumns(QTableView& list) {
+void fitColumns(QTableView& list, int air) {
     constexpr int rowsSeen = 20;
-    constexpr int air = 12;
     constexpr int arrow = 16;  ///< of the column that is sorted by
     const QFontMetrics metrics = list.fontMetrics();
     const QFontMetrics bold = list.horizontalHeader()->fontMetrics();

@@ -1,4 +1,4 @@
-// What the lists of these panels have in common.
+// What the lists of the pages have in common.
 #pragma once
 
 #include "app/edits/session.h"
@@ -11,8 +11,8 @@ namespace laneward {
 /// A sortable list of whole rows with the tools of every list; `name` is the key of its choice of columns, `file` the name that
 /// is offered for its CSV. Sorts by Qt::UserRole.
 QTableView* listOf(QAbstractItemModel* model, const QString& name, const QString& file, Session& session, QWidget* parent);
-/// Columns as wide as the first rows and the longest word of their titles need; titles break into lines.
-void fitColumns(QTableView& list);
+/// Columns as wide as the first rows and the longest word of their titles need, and `air` more; titles break into lines.
+void fitColumns(QTableView& list, int air = 12);
 /// The row of the model that is chosen in the list, -1 = none.
 int chosenRow(const QTableView& list);
 void chooseRow(QTableView& list, int row);

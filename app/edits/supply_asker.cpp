@@ -1,0 +1,137 @@
+#include "app/edits/supply_asker.h"
+
+#include "core/storage/booked.h"
+
+#include <QElapsedTimer>
+
+namespace laneward {
+
+namespace {
+
+constexpr std::int64_t fewNodes = 8 * nodesFor;
+constexpr int progressEvery = 60;        // ms
+constexpr double historyShare = 0.15;    // of the whole work, about
+constexpr double planShare = 0.35;       // until then
+constexpr double forecastsShare = 0.85;  // and then; the orders are the rest
+
+}  // namespace
+
+struct SupplyAsker::Question {
+    quint64 number = 0;
+    Location location;
+    SeasonState season;
+    State state;
+    Instant now;
+};
+
+class SupplyAsker::Worker : public QObject {
+public:
+    explicit Worker(SupplyAsker& owner) : m_owner(owner) {}
+
+    void answer(const Question& question) {
+        if (isLate(question)) return;
+        m_since.start();
+        const Result<SupplyHistory> history = past(question);
+        if (!history) {
+            QMetaObject::invokeMethod(
+                &m_owner, [this, number = question.number, why = history.error()] { m_owner.takeFailure(number, why); });
+            return;
+        }
+        tell(question, historyShare);
+        auto answer = std::make_shared<SupplyAnswer>();
+        if (isLate(question) || !work(question, *history, *answer) || isLate(question)) return;
+        QMetaObject::invokeMethod(&m_owner, [this, number = question.number, done = std::shared_ptr<const SupplyAnswer>(answer)] {
+            m_owner.take(number, done);
+        });
+    }
+
+private:
+    bool isLate(const Question& question) const { return m_owner.m_newest.load(std::memory_order_relaxed) != question.number; }
+
+    /// The store stays open: opening one reads all of a file.
+    Result<SupplyHistory> past(const Question& question) {
+        if (!m_store) {
+            Result<std::unique_ptr<Store>> store = Store::open(question.location, Access::ReadOnly);
+            if (!store) return store.error();
+            m_store = *std::move(store);
+        }
+        Result<SupplyHistory> history = supplyHistory(*m_store, question.season, question.now);
+        if (!history) m_store.reset();  // after a server was away it is opened again
+        return history;
+    }
+
+    bool work(const Question& question, const SupplyHistory& history, SupplyAnswer& answer) {
+        const auto cancelled = [this, &question] { return isLate(question); };
+        answer.learned = learnSupplies(question.season, history);
+        for (const ProductUsage& usage : answer.learned.machines) {
+            if (cancelled()) return false;
+            const Machine* machine = findMachine(question.season.centre, usage.machine);
+            if (machine)
+                answer.fills.push_back({usage.machine, usage.product, fillPoints(history.drift, *machine, usage.product).points});
+        }
+        const QDate today = dateOf(question.season.centre, question.now);
+        const OutlookRule rule;
+        const Plan ahead = plan(question.state, question.now, {today, today.addDays(rule.days - 1)}, fewNodes, cancelled);
+        if (cancelled()) return false;
+        tell(question, planShare);
+        const auto heard = [&](double done) { tell(question, planShare + done * (forecastsShare - planShare)); };
+        std::optional<SupplyOutlook> outlook = supplyOutlook(
+            {question.season, ahead, answer.learned, history.stock.movements, question.now}, rule, {cancelled, heard});
+        if (!outlook) return false;
+        answer.outlook = *std::move(outlook);
+        return true;
+    }
+
+    void tell(const Question& question, double done) {
+        if (m_since.elapsed() < progressEvery) return;
+        m_since.restart();
+        QMetaObject::invokeMethod(&m_owner, [this, number = question.number, done] {
+            if (m_owner.m_newest == number && m_owner.m_busy) Q_EMIT m_owner.progressed(done);
+        });
+    }
+
+    SupplyAsker& m_owner;
+    std::unique_ptr<Store> m_store;
+    QElapsedTimer m_since;
+};
+
+SupplyAsker::SupplyAsker(QObject* parent) : QObject(parent), m_worker(new Worker(*this)) {
+    m_worker->moveToThread(&m_thread);
+    connect(&m_thread, &QThread::finished, m_worker, &QObject::deleteLater);
+}
+
+/// Waits for the step under way; what was posted here goes with it.
+SupplyAsker::~SupplyAsker() {
+    leave();
+    const bool ran = m_thread.isRunning();
+    m_thread.quit();
+    m_thread.wait();
+    if (!ran) delete m_worker;
+}
+
+void SupplyAsker::ask(Session& session) {
+    m_busy = true;
+    auto question = std::make_shared<Question>(
+        Question{++m_newest, session.store().location(), session.season(), session.planningState(), session.now()});
+    if (!m_thread.isRunning()) m_thread.start(QThread::LowPriority);
+    QMetaObject::invokeMethod(m_worker, [worker = m_worker, question] { worker->answer(*question); });
+}
+
+void SupplyAsker::leave() {
+    ++m_newest;
+    m_busy = false;
+}
+
+void SupplyAsker::take(quint64 question, const std::shared_ptr<const SupplyAnswer>& answer) {
+    if (question != m_newest) return;
+    m_busy = false;
+    Q_EMIT answered(answer);
+}
+
+void SupplyAsker::takeFailure(quint64 question, const Error& why) {
+    if (question != m_newest) return;
+    m_busy = false;
+    Q_EMIT failed(why);
+}
+
+}  // namespace laneward

@@ -1,0 +1,65 @@
+// Works out beside the window how long everything lasts and what to order: the newest question wins, and the window never waits.
+//
+// A thread of its own keeps a second store open on the same centre, read-only, and reads the past that use is learned from. The
+// plan of half a year ahead is made there too, by few nodes: what treatments take hardly depends on their order.
+//
+//     connect(&asker, &SupplyAsker::answered, this, &SuppliesPage::take);
+//     asker.ask(session);
+#pragma once
+
+#include "app/edits/session.h"
+#include "core/season/supply_outlook.h"
+#include "core/supplies/forecast_scores.h"
+
+#include <QThread>
+
+#include <atomic>
+
+namespace laneward {
+
+/// The fills that a machine's use of one product was learned from.
+struct FillsBehind {
+    MachineId machine;
+    int product = 0;
+    std::vector<FillPoint> points;
+};
+
+struct SupplyAnswer {
+    SupplyOutlook outlook;
+    SupplyLearning learned;
+    std::vector<FillsBehind> fills;
+    std::map<SupplyId, ForecastScore> scores;  ///< of forecasts that were kept; none = not known yet
+};
+
+class SupplyAsker : public QObject {
+    Q_OBJECT
+
+public:
+    explicit SupplyAsker(QObject* parent = nullptr);
+    ~SupplyAsker() override;
+
+    /// Cancels what is under way. The answer comes on this thread, later.
+    void ask(Session& session);
+    /// No answer is wanted any more.
+    void leave();
+    bool isBusy() const { return m_busy; }
+
+Q_SIGNALS:
+    void answered(const std::shared_ptr<const laneward::SupplyAnswer>& answer);
+    void failed(const laneward::Error& why);  ///< the past could not be read
+    void progressed(double done);             ///< 0 to 1, a few times a second
+
+private:
+    class Worker;
+    struct Question;
+
+    void take(quint64 question, const std::shared_ptr<const SupplyAnswer>& answer);
+    void takeFailure(quint64 question, const Error& why);
+
+    QThread m_thread;
+    Worker* m_worker;  ///< lives there
+    std::atomic<quint64> m_newest = 0;
+    bool m_busy = false;
+};
+
+}  // namespace laneward

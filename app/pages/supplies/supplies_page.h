@@ -1,0 +1,63 @@
+// What will run out, what must be ordered by when, what is under way, and what moved.
+#pragma once
+
+#include "app/edits/page.h"
+#include "app/edits/supply_asker.h"
+
+class QLabel;
+class QProgressBar;
+class QPushButton;
+class QTabWidget;
+class QTimer;
+class QVBoxLayout;
+
+namespace laneward {
+
+class LedgerPanel;
+class OrdersPanel;
+class StockPanel;
+
+class SuppliesPage : public Page {
+    Q_OBJECT
+
+public:
+    explicit SuppliesPage(Session& session, QWidget* parent = nullptr);
+
+    QString title() const override { return tr("Supplies"); }
+    QString iconName() const override { return QStringLiteral("supplies"); }
+    QString question() const override { return tr("What will run out, and what must I order by when?"); }
+    QString headline() const override { return m_headline; }
+    void refresh() override;
+    bool isBusy() const { return m_asker.isBusy(); }  ///< working the outlook out
+
+protected:
+    void hideEvent(QHideEvent* event) override;
+
+private:
+    void build() override;
+    void buildBusy(QVBoxLayout* column);
+    void ask();
+    void stop();
+    void take(const std::shared_ptr<const SupplyAnswer>& answer);
+    void takeFailure(const Error& why);
+    void showBusy();
+    void showAll();
+    void say();
+
+    SupplyAsker m_asker;
+    std::shared_ptr<const SupplyAnswer> m_answer;
+    bool m_current = false;  ///< the answer is that of the state
+    QString m_headline;
+    QString m_note;  ///< why there is no answer
+    QTimer* m_slow = nullptr;
+    QWidget* m_busy = nullptr;
+    QProgressBar* m_progress = nullptr;
+    QWidget* m_stopped = nullptr;
+    QLabel* m_why = nullptr;
+    QTabWidget* m_tabs = nullptr;
+    StockPanel* m_stock = nullptr;
+    OrdersPanel* m_orders = nullptr;
+    LedgerPanel* m_ledger = nullptr;
+};
+
+}  // namespace laneward
