@@ -44,7 +44,7 @@ HistorySlice yearOfRecords(const SeasonState& season, QDate today);
 void addFills(HistorySlice& records, const SeasonState& season, QDate today);
 /// Tapes of the year's runs: what the film should be, as people read it.
 void addTapes(HistorySlice& records, const SeasonState& season, QDate today);
-/// Stock through the year, with suppliers, orders and counts. To be called last.
+/// Sixteen weeks of stock, with suppliers, orders and counts. To be called last.
 void addSupplies(SeasonState& season, HistorySlice& records, QDate today);
 /// Inspections of some lanes through two years.
 void addInspections(HistorySlice& records, const SeasonState& season, QDate today);

@@ -13,6 +13,7 @@ namespace {
 
 constexpr std::uint64_t seed = 0x5a11;
 constexpr int countEvery = 4;  // weeks
+constexpr int ledgerDays = 112;
 constexpr std::int64_t approachPerDay = 310'000;
 const PersonId manager{"rowan"};
 
@@ -86,7 +87,7 @@ std::vector<Offer> offers() {
             offer("withy", "sedge", "1045", Amount{45'000}, {{1, pounds(3'700)}, {6, pounds(3'300)}})};
 }
 
-/// The manager's rule of thumb in the year behind: below `low` fill up to `high`.
+/// The manager's rule of thumb in the time behind: below `low` fill up to `high`.
 struct Thumb {
     Amount low;
     Amount high;
@@ -120,10 +121,10 @@ struct Delivery {
     Order order;
 };
 
-/// A year of stock: opened, used, counted once a month, ordered on Mondays by a rule of thumb.
-class StockYear {
+/// Stock since the ledger began: opened, used, counted once a month, ordered on Mondays by a rule of thumb.
+class StockBook {
 public:
-    StockYear(SeasonState& season, HistorySlice& records)
+    StockBook(SeasonState& season, HistorySlice& records)
         : m_season(season), m_records(records), m_books{season.centre, season.supplies, season.patterns, {}, {}}, m_dice(seed) {}
 
     void run(QDate first, QDate today) {
@@ -131,6 +132,7 @@ public:
         m_lastMorning = dayOf(m_season.centre, today).begin;
         m_runs = ordered(m_records.runs, [](const RunLog& r) { return r.time.end; });
         m_readings = ordered(m_records.readings, [](const LevelReading& r) { return r.levels.at; });
+        skipUntil(dayOf(m_season.centre, first).begin);
         for (QDate date = first; date < today; date = date.addDays(1)) {
             deliver(date);
             if (date.dayOfWeek() == 1) monday(date, date.daysTo(today) / 7 % countEvery == 0);
@@ -191,6 +193,14 @@ private:
     }
 
     static QString lotOf(QDate date) { return QString("L%1").arg(date.toString("yyMM")); }
+
+    /// What happened before the ledger began is not in it.
+    void skipUntil(Instant begin) {
+        while (m_run < m_runs.size() && m_runs[m_run]->time.end < begin)
+            ++m_run;
+        while (m_reading < m_readings.size() && m_readings[m_reading]->levels.at < begin)
+            ++m_reading;
+    }
 
     void work(Instant until) {
         while (m_run < m_runs.size() || m_reading < m_readings.size()) {
@@ -376,7 +386,7 @@ void addSupplies(SeasonState& season, HistorySlice& records, QDate today) {
     season.supplies = supplies();
     season.suppliers = suppliers();
     season.offers = offers();
-    StockYear(season, records).run(today.addDays(-historyDays), today);
+    StockBook(season, records).run(today.addDays(-ledgerDays), today);
 }
 
 }  // namespace laneward::demo

@@ -74,6 +74,8 @@ Result<std::vector<RunLog>> recordsWithin(Database& database, const CentreId& ce
     return runsWhere(database, centre, withCorrections<RunLog>(overlapping), twice(centre, time));
 }
 
+template Result<std::vector<Incident>> recordsWithin(Database&, const CentreId&, const Span&);
+template Result<std::vector<HandOver>> recordsWithin(Database&, const CentreId&, const Span&);
 template Result<std::vector<LevelReading>> recordsWithin(Database&, const CentreId&, const Span&);
 template Result<std::vector<TapeReading>> recordsWithin(Database&, const CentreId&, const Span&);
 template Result<std::vector<Inspection>> recordsWithin(Database&, const CentreId&, const Span&);
@@ -102,6 +104,11 @@ Outcome readStock(Database& database, const CentreId& centre, SeasonState& seaso
     return read;
 }
 
+Result<std::vector<Job>> jobsWithin(Database& database, const CentreId& centre, const Span& time) {
+    return rowsOf<Job>(database, centre, QStringLiteral("AND ") + QLatin1StringView(overlapping),
+                       {qint64{time.begin.seconds}, qint64{time.end.seconds}});
+}
+
 Result<HistorySlice> storedHistory(Database& database, const CentreId& centre, const Span& time, Ledger ledger) {
     const std::vector<QVariant> range{qint64{time.begin.seconds}, qint64{time.end.seconds}};
     HistorySlice slice;
@@ -113,7 +120,7 @@ Result<HistorySlice> storedHistory(Database& database, const CentreId& centre, c
     put(recordsWithin<TapeReading>(database, centre, time), slice.tapes, read);
     put(recordsWithin<Inspection>(database, centre, time), slice.inspections, read);
     put(versionsWhere(database, centre, QStringLiteral("AND since >= ? AND since < ?"), range), slice.patternVersions, read);
-    put(rowsOf<Job>(database, centre, QStringLiteral("AND ") + QLatin1StringView(overlapping), range), slice.jobs, read);
+    put(jobsWithin(database, centre, time), slice.jobs, read);
     put(recordsWithin<StockCount>(database, centre, time), slice.counts, read);
     if (ledger == Ledger::With) put(movementsWithin(database, centre, time, {}), slice.movements, read);
     return read ? Result<HistorySlice>(std::move(slice)) : read.error();

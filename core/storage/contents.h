@@ -19,6 +19,10 @@ Outcome readStock(Database& database, const CentreId& centre, SeasonState& seaso
 /// Records of a range, and corrections of them wherever they lie, by time.
 template <class T>
 Result<std::vector<T>> recordsWithin(Database& database, const CentreId& centre, const Span& time);
+template <>
+Result<std::vector<RunLog>> recordsWithin(Database& database, const CentreId& centre, const Span& time);
+/// Stored jobs that overlap a range.
+Result<std::vector<Job>> jobsWithin(Database& database, const CentreId& centre, const Span& time);
 /// Each lane's last treatment that ended before `until`.
 Result<std::vector<LaneTreatment>> treatmentsBefore(Database& database, const CentreId& centre, int lanes, Instant until);
 /// Centre, series, patterns and all records.

@@ -29,17 +29,23 @@ Result<SeasonState> loaded(Database& database, const CentreId& centre, Instant f
     if (!series) return series.error();
     Result<std::vector<Pattern>> patterns = rowsOf<Pattern>(database, centre);
     if (!patterns) return patterns.error();
-    Result<HistorySlice> window = storedHistory(database, centre, {from, allRecords.end}, Ledger::Without);
-    if (!window) return window.error();
+    const Span window{from, allRecords.end};
+    Result<std::vector<Job>> jobs = jobsWithin(database, centre, window);
+    if (!jobs) return jobs.error();
+    Result<std::vector<RunLog>> runs = recordsWithin<RunLog>(database, centre, window);
+    if (!runs) return runs.error();
+    Result<std::vector<Incident>> incidents = recordsWithin<Incident>(database, centre, window);
+    if (!incidents) return incidents.error();
+    Result<std::vector<HandOver>> handOvers = recordsWithin<HandOver>(database, centre, window);
+    if (!handOvers) return handOvers.error();
     Result<std::vector<LevelReading>> readings = openReadings(database, centre, from);
     if (!readings) return readings.error();
     Result<std::vector<LaneTreatment>> before = treatmentsBefore(database, centre, facts->facts.lanes, from);
     if (!before) return before.error();
     Result<Balances> stock = storedBalances(database, centre);
     if (!stock) return stock.error();
-    SeasonState season{*std::move(facts),       *std::move(series),           *std::move(patterns),
-                       std::move(window->jobs), std::move(window->runs),      *std::move(before),
-                       *std::move(readings),    std::move(window->incidents), std::move(window->handOvers)};
+    SeasonState season{*std::move(facts),  *std::move(series),   *std::move(patterns),  *std::move(jobs),     *std::move(runs),
+                       *std::move(before), *std::move(readings), *std::move(incidents), *std::move(handOvers)};
     season.stock = *std::move(stock);
     if (const Outcome read = readStock(database, centre, season); !read) return read.error();
     return season;

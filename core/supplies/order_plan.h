@@ -99,7 +99,7 @@ struct OrderPlan {
     std::vector<Finding> findings;  ///< "orders.…": what could not be kept or planned, and what was left out
 };
 
-inline constexpr std::int64_t usualOrderEffort = 200'000'000;  ///< for four suppliers of five supplies each a fifth of a second
+inline constexpr std::int64_t usualOrderEffort = 100'000'000;  ///< for four suppliers of five supplies each a tenth of a second
 
 /// `effort` bounds the elementary steps; the plan depends on it, never on the time taken.
 OrderPlan planOrders(const OrderQuestion& question, std::int64_t effort, const std::function<bool()>& cancelled);
