@@ -54,10 +54,10 @@ std::vector<StaffWeek> staffHours(const Centre& centre, const Plan& plan) {
     for (const DayPlan& dayPlan : plan.days) {
         const int number = dayPlan.date.weekNumber();
         if (weeks.empty() || weeks.back().number != number) weeks.push_back({dayPlan.date, number, {}, {}, {}});
-        StaffDay day = dayFrom(centre, dayPlan);
+        const StaffDay day = dayFrom(centre, dayPlan);
         weeks.back().bound += day.bound;
         weeks.back().overtime += day.overtime;
-        weeks.back().days.push_back(std::move(day));
+        weeks.back().days.push_back(day);
     }
     return weeks;
 }
