@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/documents/wording.h"
+#include "core/supplies/supply.h"
 
 #include <QJsonArray>
 #include <QJsonObject>
@@ -14,6 +15,8 @@ QString key(EventKind kind);
 QString key(JobState state);
 QString key(StepKind step);
 QString key(Severity severity);
+/// "ul", "mm" or "pieces": what keys of its amounts end with.
+QString unitKey(SupplyKind kind);
 
 /// "2026-11-12T17:17:00+00:00".
 QString isoTime(Instant t, const Zone& zone);

@@ -1,5 +1,6 @@
 #include "core/documents/purchase_order.h"
 
+#include "core/documents/keys.h"
 #include "core/documents/stock_words.h"
 #include "core/documents/text_page.h"
 #include "core/documents/writers.h"
@@ -18,18 +19,6 @@ QString say(const char* source) { return QCoreApplication::translate("wording", 
 const Supplier* findSupplier(const std::vector<Supplier>& suppliers, const SupplierId& id) {
     const auto found = std::find_if(suppliers.begin(), suppliers.end(), [&](const Supplier& s) { return s.id == id; });
     return found == suppliers.end() ? nullptr : &*found;
-}
-
-QString packKey(SupplyKind kind) {
-    switch (unitOf(kind)) {
-        case BaseUnit::Microlitre:
-            return "pack_ul";
-        case BaseUnit::Millimetre:
-            return "pack_mm";
-        case BaseUnit::Piece:
-            break;
-    }
-    return "pack_pieces";
 }
 
 CsvField words(const QString& text) { return {text, false}; }
@@ -103,7 +92,7 @@ QJsonObject orderJson(const PurchaseOrder& order) {
     for (const PurchaseLine& line : order.lines) {
         lines.append(QJsonObject{{"article", line.article},
                                  {"supply", line.supply},
-                                 {packKey(line.kind), qint64(line.pack.value)},
+                                 {"pack_" + unitKey(line.kind), qint64(line.pack.value)},
                                  {"packs", line.packs},
                                  {"each_minor", qint64(line.each.minor)},
                                  {"total_minor", qint64(line.total.minor)}});

@@ -8,18 +8,6 @@ namespace laneward {
 
 namespace {
 
-QString unitKey(SupplyKind kind) {
-    switch (unitOf(kind)) {
-        case BaseUnit::Microlitre:
-            return "_ul";
-        case BaseUnit::Millimetre:
-            return "_mm";
-        case BaseUnit::Piece:
-            break;
-    }
-    return "_pieces";
-}
-
 QString kindKey(SupplyKind kind) {
     switch (kind) {
         case SupplyKind::Conditioner:
@@ -44,12 +32,24 @@ QString dateCell(const std::optional<QDate>& date) { return date ? date->toStrin
 
 }  // namespace
 
+QString unitKey(SupplyKind kind) {
+    switch (unitOf(kind)) {
+        case BaseUnit::Microlitre:
+            return "ul";
+        case BaseUnit::Millimetre:
+            return "mm";
+        case BaseUnit::Piece:
+            break;
+    }
+    return "pieces";
+}
+
 QJsonObject supplyJson(const SupplyOutlook& outlook, const SeasonState& season) {
     QJsonArray supplies;
     for (const SupplyLine& line : outlook.lines) {
         const Supply* supply = findSupply(season.supplies, line.supply);
         if (!supply) continue;
-        const QString unit = unitKey(supply->kind);
+        const QString unit = '_' + unitKey(supply->kind);
         supplies.append(QJsonObject{{"supply", line.supply.value},
                                     {"name", supply->name},
                                     {"kind", kindKey(supply->kind)},
@@ -75,10 +75,8 @@ QByteArray supplyCsv(const SupplyOutlook& outlook, const SeasonState& season) {
     for (const SupplyLine& line : outlook.lines) {
         const Supply* supply = findSupply(season.supplies, line.supply);
         if (!supply) continue;
-        std::vector<CsvField> row{{line.supply.value, false},
-                                  {supply->name, false},
-                                  {kindKey(supply->kind), false},
-                                  {unitKey(supply->kind).mid(1), false}};
+        std::vector<CsvField> row{
+            {line.supply.value, false}, {supply->name, false}, {kindKey(supply->kind), false}, {unitKey(supply->kind), false}};
         for (const Amount amount : {line.onHand(), line.sealed, line.open, line.inTanks, line.aWeek})
             row.push_back({QString::number(amount.value), true});
         for (const auto& date : {line.outEarly, line.outLikely, line.outLate, line.orderBy})

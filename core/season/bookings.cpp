@@ -13,7 +13,7 @@ namespace {
 
 const QUuid bookingSpace{"{5d0c2f0e-3b52-4a1b-9a53-6a2d7a2f6c11}"};
 
-Place tankOf(const Machine& machine, int product) { return {Place::Kind::Tank, machine.id, product}; }
+Place tankPlace(const Machine& machine, int product) { return {Place::Kind::Tank, machine.id, product}; }
 Place wasteTankOf(const Machine& machine) { return {Place::Kind::WasteTank, machine.id, 0}; }
 
 Amount amountOf(Microlitres liquid) { return {liquid.value}; }
@@ -86,18 +86,11 @@ Amount inTank(const Balances& stock, const Supply& supply, const Place& tank) {
     return stock.in(supply.id, tank) + (supply.waterParts > 0 ? stock.in(waterId, tank) : Amount{0});
 }
 
-Microlitres nominalOf(const Books& books, const Machine& machine, const RunLog& run, int product) {
-    if (product == cleanerProduct)
-        return run.treatment == Treatment::ConditionOnly ? Microlitres{0} : machine.capacity.cleanerPerLane * run.use.laneRuns;
-    const Pattern* pattern = run.pattern ? findPattern(books.patterns, *run.pattern) : nullptr;
-    if (!conditions(run.treatment) || !pattern) return {};
-    return volumes(*pattern).bySlot[size_t(product)] * run.use.laneRuns;
-}
-
 Amount usedBy(const Books& books, const Machine& machine, const RunLog& run, int product) {
     const auto factor = books.factors.find({machine.id, product});
     const double k = factor == books.factors.end() ? 1.0 : factor->second;
-    return {std::llround(k * double(nominalOf(books, machine, run, product).value))};
+    const Pattern* pattern = run.pattern ? findPattern(books.patterns, *run.pattern) : nullptr;
+    return {std::llround(k * double(nominalUse(machine, product, run.treatment, pattern, run.use.laneRuns).value))};
 }
 
 void bookPerLane(Booking& booking, const RunLog& run) {
@@ -205,7 +198,7 @@ std::vector<Movement> bookingsOf(const RunLog& run, Books& books) {
     std::vector<Entry> entries;
     for (int product = 0; product < products; ++product) {
         if (const Supply* supply = keptFor(books, *machine, product))
-            useFromTank(entries, *supply, tankOf(*machine, product), usedBy(books, *machine, run, product));
+            useFromTank(entries, *supply, tankPlace(*machine, product), usedBy(books, *machine, run, product));
     }
     move(entries, wasteId, {Place::Kind::Lane, {}, 0}, wasteTankOf(*machine), amountOf(run.use.waste));
     booking.add(MovementKind::Used, std::move(entries));
@@ -223,7 +216,7 @@ std::vector<Movement> bookingsOf(const LevelReading& reading, Books& books) {
         std::optional<Microlitres> poured;
         if (reading.poured)
             poured = product == cleanerProduct ? reading.poured->cleaner : reading.poured->conditioner[size_t(product)];
-        bookLevel(booking, *supply, tankOf(*machine, product), poured, levelOf(reading.levels, product));
+        bookLevel(booking, *supply, tankPlace(*machine, product), poured, levelOf(reading.levels, product));
     }
     bookWaste(booking, *machine, reading.levels.waste);
     return booking.take();
@@ -264,7 +257,7 @@ std::vector<Movement> openingOf(const Supply& supply, const std::vector<MachineL
             if (productName(*machine, product) != supply.name) continue;
             const OperationId record{supply.id.value + '/' + machine->id.value + '/' + QString::number(product)};
             Booking booking(books, record, headerOf(MovementSource::Person, record, {}, level.at));
-            const Place tank = tankOf(*machine, product);
+            const Place tank = tankPlace(*machine, product);
             const Mixture there = mixtureOf(supply, amountOf(levelOf(level, product)));
             std::vector<Entry> entries;
             move(entries, supply.id, {Place::Kind::Opening, {}, 0}, tank, there.concentrate);

@@ -25,13 +25,11 @@ int lanesOf(const RunLog& run) { return run.use.laneRuns > 0 ? run.use.laneRuns 
 
 /// What a run takes of a product by the recipe; nothing when the recipe is not known.
 std::optional<Microlitres> nominalOf(const DriftHistory& history, const Machine& machine, const RunLog& run, int product) {
-    const std::int64_t lanes = lanesOf(run);
-    if (product == cleanerProduct)
-        return run.treatment == Treatment::ConditionOnly ? Microlitres{0} : machine.capacity.cleanerPerLane * lanes;
-    if (!conditions(run.treatment)) return Microlitres{0};
+    if (product == cleanerProduct || !conditions(run.treatment))
+        return nominalUse(machine, product, run.treatment, nullptr, lanesOf(run));
     const Pattern* pattern = run.pattern ? patternOf(history, run) : nullptr;
     if (!pattern) return std::nullopt;
-    return volumes(*pattern).bySlot[size_t(product)] * lanes;
+    return nominalUse(machine, product, run.treatment, pattern, lanesOf(run));
 }
 
 Microlitres pouredOf(const LevelReading& reading, int product) {
@@ -47,10 +45,6 @@ std::vector<T> inOrder(std::vector<T> all, Keep keep, Time time) {
     return all;
 }
 
-Microlitres tankOf(const Machine& machine, int product) {
-    return product == cleanerProduct ? machine.capacity.cleaner : machine.capacity.conditioner[size_t(product)];
-}
-
 /// What has gathered since the last full line.
 struct Gathering {
     FillPoint point;
@@ -58,6 +52,16 @@ struct Gathering {
 };
 
 }  // namespace
+
+Microlitres nominalUse(const Machine& machine, int product, Treatment treatment, const Pattern* pattern, std::int64_t laneRuns) {
+    if (product == cleanerProduct)
+        return treatment == Treatment::ConditionOnly ? Microlitres{0} : machine.capacity.cleanerPerLane * laneRuns;
+    return conditions(treatment) && pattern ? volumes(*pattern).bySlot[size_t(product)] * laneRuns : Microlitres{0};
+}
+
+Microlitres tankOf(const Machine& machine, int product) {
+    return product == cleanerProduct ? machine.capacity.cleaner : machine.capacity.conditioner[size_t(product)];
+}
 
 QString productName(const Machine& machine, int product) {
     return product == cleanerProduct ? machine.cleaner : machine.conditioners[size_t(product)];

@@ -85,6 +85,10 @@ struct OutputDrift {
 OutputDrift outputDrift(const DriftHistory& history, const Machine& machine, int product,
                         const std::optional<Span>& baseline = std::nullopt);
 
+/// What lanes take of a product by the recipe: `pattern` is what was laid, none for clean only.
+Microlitres nominalUse(const Machine& machine, int product, Treatment treatment, const Pattern* pattern, std::int64_t laneRuns);
+/// What its tank holds.
+Microlitres tankOf(const Machine& machine, int product);
 /// The product's name as the machine has it.
 QString productName(const Machine& machine, int product);
 

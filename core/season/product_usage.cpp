@@ -11,10 +11,6 @@ namespace {
 constexpr int lanesBetweenCounts = 1'000;
 constexpr int daysBetweenCounts = 28;
 
-Microlitres tankOf(const Machine& machine, int product) {
-    return product == cleanerProduct ? machine.capacity.cleaner : machine.capacity.conditioner[size_t(product)];
-}
-
 std::vector<UsageFill> fillsFrom(const std::vector<FillPoint>& points) {
     std::vector<UsageFill> fills;
     for (const FillPoint& p : points)

@@ -117,13 +117,8 @@ private:
     }
 
     Amount takes(const Machine& machine, int product, const Job& job) const {
-        if (product == cleanerProduct) {
-            const bool cleans = job.treatment != Treatment::ConditionOnly;
-            return {cleans ? machine.capacity.cleanerPerLane.value * job.use.laneRuns : 0};
-        }
         const Pattern* pattern = job.pattern ? findPattern(m_season.patterns, *job.pattern) : nullptr;
-        if (!conditions(job.treatment) || !pattern) return {};
-        return {volumes(*pattern).bySlot[size_t(product)].value * job.use.laneRuns};
+        return {nominalUse(machine, product, job.treatment, pattern, job.use.laneRuns).value};
     }
 
     std::vector<Amount> countedUse(const Supply& supply) const {

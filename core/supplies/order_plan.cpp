@@ -30,6 +30,10 @@ OrderInputs inputsOf(const OrderQuestion& asked) {
 
 Cost rounded(Cost cost) { return (cost + (cost < 0 ? -1 : 1) * costOfMinor / 2) / costOfMinor; }
 
+bool leavesLotsOut(const Finding& finding) {
+    return finding.rule == "orders.packs-not-mixed" || finding.rule == "orders.several-packs";
+}
+
 class Planning {
 public:
     explicit Planning(const OrderQuestion& asked) : m_inputs(inputsOf(asked)) {}
@@ -164,6 +168,8 @@ private:
             if (s == nowhere) continue;
             const std::vector<Finding>& own = m_inputs.ways[i].at(s).findings;
             m_plan.findings.insert(m_plan.findings.end(), own.begin(), own.end());
+            // The bound holds for the lots that were looked at; other lots may cost less.
+            if (std::any_of(own.begin(), own.end(), leavesLotsOut)) m_plan.proven = false;
             const int arrival = m_inputs.calendars[s].arrivals.front();
             const QDate day = firstShort(i, arrival);
             if (day.isValid())
