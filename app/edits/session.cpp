@@ -39,6 +39,10 @@ Outcome Session::reload() {
 }
 
 void Session::lookForOthers() {
+    if (const std::optional<Error> damage = m_damageSaid ? std::nullopt : m_store->damage()) {
+        m_damageSaid = true;
+        refuse(*damage);
+    }
     const Result<std::int64_t> counter = m_store->changeCounter();
     if (!counter || *counter == m_counter) return;
     if (const Outcome read = reload(); !read) return refuse(read.error());

@@ -40,7 +40,8 @@ public:
     /// Reads the whole state again. Called by the constructor, after edits, and when another PC changed the centre.
     Outcome reload();
     bool hasRead() const { return !m_season.centre.facts.id.isEmpty(); }
-    /// Reads again if somebody else has changed the centre; to be called every few seconds.
+    /// Reads again if somebody else has changed the centre, and says once if its file turned out to be damaged, which takes no
+    /// writing any more; to be called every few seconds.
     void lookForOthers();
     /// Tells the session that time has passed: plans that begin in the past are made again.
     void tick();
@@ -116,6 +117,7 @@ private:
     PersonId m_person;
     std::function<PersonId()> m_chooser;
     std::optional<Instant> m_savedAt;
+    bool m_damageSaid = false;
     std::int64_t m_counter = -1;
     ErrorKind m_refusal = ErrorKind::Io;
     std::unique_ptr<Memo> m_memo;

@@ -48,10 +48,10 @@ public:
 private:
     bool isLate(const Question& question) const { return m_owner.m_newest.load(std::memory_order_relaxed) != question.number; }
 
-    /// The store stays open: opening one reads all of a file.
+    /// The store stays open: making the connection takes longer than asking.
     Result<SupplyHistory> past(const Question& question) {
         if (!m_store) {
-            Result<std::unique_ptr<Store>> store = Store::open(question.location, Access::ReadOnly);
+            Result<std::unique_ptr<Store>> store = Store::open(question.location, Access::ReadOnly, Examination::Elsewhere);
             if (!store) return store.error();
             m_store = *std::move(store);
         }

@@ -60,7 +60,7 @@ void MainWindow::problem(const QString& line) {
 }
 
 bool MainWindow::openCentre(const Location& location) {
-    Result<std::unique_ptr<Store>> store = Store::open(location, Access::ReadWrite);
+    Result<std::unique_ptr<Store>> store = Store::open(location, Access::ReadWrite, Examination::Meanwhile);
     if (!store) {
         problem(words(store.error()));
         return false;

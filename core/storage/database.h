@@ -15,6 +15,7 @@
 #include <QVariant>
 
 #include <functional>
+#include <future>
 #include <map>
 #include <memory>
 #include <vector>
@@ -48,6 +49,10 @@ public:
     bool isWritable() const { return m_target.writable; }
     QString shown() const { return m_target.shown; }
     void setShown(const QString& shown) { m_target.shown = shown; }
+    /// Nothing is written before this examination of the file has ended well.
+    void waitFor(std::shared_future<Outcome> examination) { m_examination = std::move(examination); }
+    /// What it found, once it has ended.
+    std::optional<Error> damage() const;
     /// Keeps a directory, from which the database is read, until the connection ends.
     void keep(std::unique_ptr<QTemporaryDir> directory) { m_directory = std::move(directory); }
 
@@ -78,6 +83,7 @@ private:
     std::map<QString, QSqlQuery> m_prepared;
     std::unique_ptr<QSqlQuery> m_direct;
     std::unique_ptr<QTemporaryDir> m_directory;
+    std::shared_future<Outcome> m_examination;
 };
 
 class Transaction {

@@ -5,7 +5,7 @@
 
 namespace laneward {
 
-Result<std::unique_ptr<Database>> openSqlite(const Location& location, Access access);
+Result<std::unique_ptr<Database>> openSqlite(const Location& location, Access access, Examination examination);
 Result<std::unique_ptr<Database>> openPostgres(const Location& location, Access access);
 
 /// The SQLite URI of a file, with parameters such as "mode=ro".

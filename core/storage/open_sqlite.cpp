@@ -71,7 +71,19 @@ Opened readable(const QString& path, const QString& shown) {
     return journalSize(path) > 0 ? copied(path, shown) : connected(path, QStringLiteral("mode=ro&immutable=1"), shown, false);
 }
 
-Outcome soundness(Database& database) {
+/// Every page is read.
+Outcome pagesOf(Database& database) {
+    const Result<QVariant> check = database.value(QStringLiteral("PRAGMA quick_check(1)"));
+    if (!check) return check.error();
+    if (check->toString() != QLatin1StringView("ok"))
+        return fault(ErrorKind::Io, "store.damaged", database.shown(), {check->toString()});
+    return Nothing{};
+}
+
+bool isOlder(int version) { return version < knownMigrations(Dialect::Sqlite).back().version; }
+
+/// An older schema is about to be written over: its pages are always read.
+Outcome soundness(Database& database, bool pages) {
     const Result<QVariant> id = database.value(QStringLiteral("PRAGMA application_id"));
     if (!id) return id.error();
     if (id->toInt() != applicationId) return fault(ErrorKind::Io, "store.not-a-database", database.shown());
@@ -80,11 +92,7 @@ Outcome soundness(Database& database) {
     if (*version < 0) return fault(ErrorKind::Io, "store.damaged", database.shown(), {QStringLiteral("schema version")});
     if (*version > knownMigrations(Dialect::Sqlite).back().version)
         return fault(ErrorKind::Refused, "store.newer-schema", database.shown());
-    const Result<QVariant> check = database.value(QStringLiteral("PRAGMA quick_check(1)"));
-    if (!check) return check.error();
-    if (check->toString() != QLatin1StringView("ok"))
-        return fault(ErrorKind::Io, "store.damaged", database.shown(), {check->toString()});
-    return Nothing{};
+    return pages || isOlder(*version) ? pagesOf(database) : Outcome(Nothing{});
 }
 
 /// A file shorter than its pages, or with a part of a page, was cut; SQLite itself takes missing bytes of the last page for
@@ -100,15 +108,23 @@ Outcome wholeness(Database& database, const QString& path) {
 }
 
 /// Looks before anything may write: without a journal the file alone is the whole truth and is read without leaving a trace.
-Outcome examined(const QString& path, const QString& shown) {
+Outcome examined(const QString& path, const QString& shown, bool pages) {
     if (journalSize(path) == 0) {
         const Opened still = connected(path, QStringLiteral("mode=ro&immutable=1"), shown, false);
-        Outcome alone = still ? soundness(**still) : Outcome(still.error());
+        Outcome alone = still ? soundness(**still, pages) : Outcome(still.error());
         if (alone) alone = wholeness(**still, path);
         if (alone || journalSize(path) == 0) return alone;  // else another program began to write while we read
     }
     const Opened live = readable(path, shown);
-    return live ? soundness(**live) : Outcome(live.error());
+    return live ? soundness(**live, pages) : Outcome(live.error());
+}
+
+/// A connection belongs to its thread.
+std::shared_future<Outcome> examinedMeanwhile(const QString& path, const QString& shown) {
+    return std::async(std::launch::async, [path, shown] {
+        const Opened live = readable(path, shown);
+        return live ? pagesOf(**live) : Outcome(live.error());
+    });
 }
 
 /// SQLite opens a file that it may not write without a word; only the attempt tells. Nothing reaches the disk.
@@ -148,11 +164,16 @@ Outcome raised(Database& database, const QString& path, int version) {
 Outcome upToDate(Database& database, const QString& path) {
     const Result<int> stored = schemaVersion(database);
     if (!stored) return stored.error();
-    const bool older = *stored < knownMigrations(Dialect::Sqlite).back().version;
+    const bool older = isOlder(*stored);
     if (!database.isWritable())
         return older ? Outcome(fault(ErrorKind::Refused, "store.older-schema", database.shown())) : Outcome(Nothing{});
     if (const Outcome done = older ? raised(database, path, *stored) : Outcome(Nothing{}); !done) return done;
-    const Result<QVariant> mode = database.value(QStringLiteral("PRAGMA journal_mode = WAL"));
+    Result<QVariant> mode = database.value(QStringLiteral("PRAGMA journal_mode"));
+    if (mode && mode->toString() != QLatin1StringView("wal")) {
+        // Changing it writes to the first page, and whoever examines meanwhile has not looked yet.
+        if (Outcome sound = pagesOf(database); !sound) return sound;
+        mode = database.value(QStringLiteral("PRAGMA journal_mode = WAL"));
+    }
     return mode ? Outcome(Nothing{}) : Outcome(mode.error());
 }
 
@@ -174,15 +195,16 @@ Opened created(const QString& path, const QString& shown) {
 
 }  // namespace
 
-Opened openSqlite(const Location& location, Access access) {
+Opened openSqlite(const Location& location, Access access, Examination examination) {
     const QString path = location.path;
     const QString shown = location.shown();
     if (access == Access::Create) return created(path, shown);
     if (const Outcome ours = looksLikeOurs(path); !ours) return ours.error();
-    if (const Outcome sound = examined(path, shown); !sound) return sound.error();
+    if (const Outcome sound = examined(path, shown, examination == Examination::First); !sound) return sound.error();
     Opened opened = access == Access::ReadWrite ? writable(path, shown) : readOnly(path, shown);
     if (!opened) return opened;
     if (const Outcome ready = upToDate(**opened, path); !ready) return ready.error();
+    if (examination == Examination::Meanwhile) (*opened)->waitFor(examinedMeanwhile(path, shown));
     return opened;
 }
 

@@ -28,9 +28,9 @@ Store::Store(std::unique_ptr<Database> database, Location location)
 
 Store::~Store() = default;
 
-Result<std::unique_ptr<Store>> Store::open(const Location& location, Access access) {
+Result<std::unique_ptr<Store>> Store::open(const Location& location, Access access, Examination examination) {
     Result<std::unique_ptr<Database>> database =
-        location.kind == Location::Kind::Sqlite ? openSqlite(location, access) : openPostgres(location, access);
+        location.kind == Location::Kind::Sqlite ? openSqlite(location, access, examination) : openPostgres(location, access);
     if (!database) return database.error();
     return std::unique_ptr<Store>(new Store(*std::move(database), location));
 }
@@ -38,6 +38,8 @@ Result<std::unique_ptr<Store>> Store::open(const Location& location, Access acce
 const Location& Store::location() const { return m_parts->location; }
 
 bool Store::isReadOnly() const { return !m_parts->database->isWritable(); }
+
+std::optional<Error> Store::damage() const { return m_parts->database->damage(); }
 
 Database& Store::database() { return *m_parts->database; }
 

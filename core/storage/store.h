@@ -5,6 +5,7 @@
 //
 // One Store belongs to one thread. Files are made with mode 0600 and checked (quick_check, application id, schema version) before
 // use; a damaged or newer file is refused untouched. A file or folder that cannot be written opens read-only and says so.
+// quick_check reads a whole file, so a window lets it go on beside its first page: what is written waits for it.
 #pragma once
 
 #include "core/storage/edit.h"
@@ -12,6 +13,7 @@
 #include <QUrl>
 
 #include <memory>
+#include <optional>
 
 namespace laneward {
 
@@ -29,6 +31,13 @@ struct Location {
 };
 
 enum class Access { ReadWrite, ReadOnly, Create };  ///< Create refuses an existing file or centre
+
+/// When the pages of a SQLite file are read and checked; its kind, size and schema always are at once.
+enum class Examination {
+    First,      ///< before anything else
+    Meanwhile,  ///< on a thread of its own; writing waits for it, and damage() tells what it found
+    Elsewhere,  ///< by a Store of this program that has the same centre open
+};
 
 /// All that was ever recorded; the ends leave room for reckoning with them.
 inline constexpr Span allRecords{{std::int64_t{-1} << 60}, {std::int64_t{1} << 60}};
@@ -53,13 +62,16 @@ public:
     /// Errors: Io "store.missing", "store.damaged", "store.not-a-database", "store.locked", "store.unreachable",
     /// "store.disk-full", "store.no-driver", Refused "store.newer-schema", "store.older-schema" (and read-only), "store.exists".
     /// These Io errors may come from every other call too.
-    static Result<std::unique_ptr<Store>> open(const Location& location, Access access);
+    static Result<std::unique_ptr<Store>> open(const Location& location, Access access,
+                                               Examination examination = Examination::First);
     ~Store();
     Store(const Store&) = delete;
     Store& operator=(const Store&) = delete;
 
     const Location& location() const;
     bool isReadOnly() const;
+    /// What an examination meanwhile has found so far; does not wait for it.
+    std::optional<Error> damage() const;
 
     /// The state with its open window as of `now`; without a centre one whose facts have an empty id. Lists are ordered by id,
     /// records by time.

@@ -2,7 +2,17 @@
 
 namespace laneward {
 
+std::optional<Error> Database::damage() const {
+    using namespace std::chrono_literals;
+    if (!m_examination.valid() || m_examination.wait_for(0s) != std::future_status::ready) return {};
+    const Outcome& found = m_examination.get();
+    return found ? std::optional<Error>() : found.error();
+}
+
 Outcome Database::start(Isolation isolation) {
+    if (isolation == Isolation::Writing && m_examination.valid()) {
+        if (const Outcome& sound = m_examination.get(); !sound) return sound.error();
+    }
     const QString begin = beginStatement(dialect(), isolation);
     const Result<int> begun = change(begin);
     if (begun) return Nothing{};

@@ -5,7 +5,9 @@
 #include "app/window/message_bar.h"
 #include "app/window/search.h"
 #include "app/window/style.h"
+#include "core/storage/database.h"
 #include "tests/support/evening.h"
+#include "tests/support/temporary_centre.h"
 
 #include <QAction>
 #include <QFile>
@@ -49,6 +51,7 @@ class WindowTest : public QObject {
 private Q_SLOTS:
     void opensACentre();
     void refusesWhatIsNotACentre();
+    void writesNothingIntoAFileThatTurnsOutDamaged();
     void keepsTheCentreWhenAnotherCannotBeOpened();
     void railAndKeysChangeThePage();
     void mnemonicsAndShortcutsAreUnique();
@@ -90,6 +93,31 @@ void WindowTest::refusesWhatIsNotACentre() {
         const auto* said = window.findChild<QLabel*>("problem");
         QVERIFY(said->isVisible() && said->text().contains(wrong));
     }
+}
+
+/// The first page does not wait until all of a file was read; what then turns out to be broken is said.
+void WindowTest::writesNothingIntoAFileThatTurnsOutDamaged() {
+    support::Evening evening;
+    QByteArray bytes;
+    {
+        const auto store = Store::open(evening.location(), Access::ReadWrite);
+        const int page = (*store)->database().value("SELECT rootpage FROM sqlite_master WHERE name = 'stock_counts'")->toInt();
+        QVERIFY((*store)->database().value("PRAGMA wal_checkpoint(TRUNCATE)"));
+        bytes = support::bytesOf(evening.path());
+        constexpr qsizetype pageSize = 4'096;
+        bytes[(page - 1) * pageSize + 4] = 9;  // so many cells, in an empty page: no start of the window reads it
+    }
+    support::writeBytes(evening.path(), bytes);
+    MainWindow window(evening.clock);
+    window.show();
+    QVERIFY(window.openCentre(evening.location()));
+    Session& session = window.workspace()->session();
+    const auto* bar = window.findChild<MessageBar*>();
+    QTRY_VERIFY(bar->text().contains("damaged") && bar->text().contains("Restore a backup"));  // it looks every few seconds
+    session.setPerson(session.season().centre.people.front().id);
+    QVERIFY(!session.record("Note", {HandOver{{}, session.today(), session.now(), {}, "first", {}}}));
+    QVERIFY(bar->text().contains("damaged"));
+    QVERIFY(support::bytesOf(evening.path()) == bytes);
 }
 
 void WindowTest::keepsTheCentreWhenAnotherCannotBeOpened() {

@@ -29,6 +29,7 @@ private Q_SLOTS:
     void cutAnywhere();
     void flippedBits();
     void everyByteOfTheHeader();
+    void examinedMeanwhile();
     void damagedRowsAreNamed();
 
 private:
@@ -117,6 +118,40 @@ void TestDamage::everyByteOfTheHeader() {
         stopped += refused(bytes);
     }
     QVERIFY(stopped > 30);
+}
+
+/// Opened at once and examined beside: what fails quick_check is never written to.
+void TestDamage::examinedMeanwhile() {
+    QRandomGenerator random(seed);
+    Location location;
+    location.path = m_directory.filePath("club.laneward");
+    const HandOver note{operation(2'000), QDate(2026, 11, 12), fullSeasonNow, PersonId{"ada"}, "Lane 3 sounds rough.", {}};
+    int opened = 0;
+    int stopped = 0;
+    int written = 0;
+    for (int i = 0; i < 100; ++i) {
+        QByteArray bytes = m_sound;
+        const qsizetype where = i == 0 ? -1 : i < 20 ? 18 + i % 2 : random.bounded(int(bytes.size()));
+        if (where >= 0) bytes[where] = char(bytes[where] ^ (1 << random.bounded(8)));
+        writeBytes(location.path, bytes);
+        bool wasSound = false;
+        if (const Result<std::unique_ptr<Store>> store = Store::open(location, Access::ReadWrite, Examination::Meanwhile)) {
+            ++opened;
+            wasSound = (*store)->database().value("PRAGMA quick_check(1)")->toString() == "ok";
+            const Outcome done = (*store)->append({note});
+            QVERIFY(wasSound || !done);
+            QCOMPARE((*store)->damage().has_value(), !wasSound);
+            if (!wasSound) QCOMPARE((*store)->damage()->finding.rule, QByteArray("store.damaged"));
+            stopped += !wasSound;
+            written += bool(done);
+        }
+        if (!wasSound) QVERIFY(bytesOf(location.path) == bytes);
+        for (const QString& left : QDir(m_directory.path()).entryList(QDir::Files))
+            QFile::remove(m_directory.filePath(left));
+    }
+    qInfo("seed %u: of 100 files %d opened at once, %d stopped before the first write, %d written", seed, opened, stopped,
+          written);
+    QVERIFY(stopped > 0 && written > 0);
 }
 
 void TestDamage::damagedRowsAreNamed() {
