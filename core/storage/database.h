@@ -49,10 +49,10 @@ public:
     bool isWritable() const { return m_target.writable; }
     QString shown() const { return m_target.shown; }
     void setShown(const QString& shown) { m_target.shown = shown; }
-    /// Nothing is written before this examination of the file has ended well.
-    void waitFor(std::shared_future<Outcome> examination) { m_examination = std::move(examination); }
-    /// What it found, once it has ended.
-    std::optional<Error> damage() const;
+    /// Nothing is written before this examination of the file, on a thread of its own, has ended well.
+    void examineLater(std::function<Outcome()> examination) { m_toExamine = std::move(examination); }
+    /// What it has found so far. Begins it.
+    std::optional<Error> damage();
     /// Keeps a directory, from which the database is read, until the connection ends.
     void keep(std::unique_ptr<QTemporaryDir> directory) { m_directory = std::move(directory); }
 
@@ -73,6 +73,7 @@ private:
     explicit Database(Target target) : m_target(std::move(target)) {}
     Outcome open();
     void close();
+    void beginExamination();
     Outcome start(Isolation isolation);
     Outcome commit();
     void rollback();
@@ -83,6 +84,7 @@ private:
     std::map<QString, QSqlQuery> m_prepared;
     std::unique_ptr<QSqlQuery> m_direct;
     std::unique_ptr<QTemporaryDir> m_directory;
+    std::function<Outcome()> m_toExamine;  ///< none = nothing, or begun
     std::shared_future<Outcome> m_examination;
 };
 

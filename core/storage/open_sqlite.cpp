@@ -120,11 +120,9 @@ Outcome examined(const QString& path, const QString& shown, bool pages) {
 }
 
 /// A connection belongs to its thread.
-std::shared_future<Outcome> examinedMeanwhile(const QString& path, const QString& shown) {
-    return std::async(std::launch::async, [path, shown] {
-        const Opened live = readable(path, shown);
-        return live ? pagesOf(**live) : Outcome(live.error());
-    });
+Outcome examinedElsewhere(const QString& path, const QString& shown) {
+    const Opened live = readable(path, shown);
+    return live ? pagesOf(**live) : Outcome(live.error());
 }
 
 /// SQLite opens a file that it may not write without a word; only the attempt tells. Nothing reaches the disk.
@@ -204,7 +202,7 @@ Opened openSqlite(const Location& location, Access access, Examination examinati
     Opened opened = access == Access::ReadWrite ? writable(path, shown) : readOnly(path, shown);
     if (!opened) return opened;
     if (const Outcome ready = upToDate(**opened, path); !ready) return ready.error();
-    if (examination == Examination::Meanwhile) (*opened)->waitFor(examinedMeanwhile(path, shown));
+    if (examination == Examination::Meanwhile) (*opened)->examineLater([=] { return examinedElsewhere(path, shown); });
     return opened;
 }
 

@@ -39,7 +39,7 @@ const Location& Store::location() const { return m_parts->location; }
 
 bool Store::isReadOnly() const { return !m_parts->database->isWritable(); }
 
-std::optional<Error> Store::damage() const { return m_parts->database->damage(); }
+std::optional<Error> Store::damage() { return m_parts->database->damage(); }
 
 Database& Store::database() { return *m_parts->database; }
 

@@ -35,7 +35,7 @@ enum class Access { ReadWrite, ReadOnly, Create };  ///< Create refuses an exist
 /// When the pages of a SQLite file are read and checked; its kind, size and schema always are at once.
 enum class Examination {
     First,      ///< before anything else
-    Meanwhile,  ///< on a thread of its own; writing waits for it, and damage() tells what it found
+    Meanwhile,  ///< on a thread of its own, begun by the first damage() or change; writing waits for it
     Elsewhere,  ///< by a Store of this program that has the same centre open
 };
 
@@ -70,8 +70,8 @@ public:
 
     const Location& location() const;
     bool isReadOnly() const;
-    /// What an examination meanwhile has found so far; does not wait for it.
-    std::optional<Error> damage() const;
+    /// What an examination meanwhile has found so far; does not wait for it, but begins it.
+    std::optional<Error> damage();
 
     /// The state with its open window as of `now`; without a centre one whose facts have an empty id. Lists are ordered by id,
     /// records by time.

@@ -2,16 +2,22 @@
 
 namespace laneward {
 
-std::optional<Error> Database::damage() const {
+void Database::beginExamination() {
+    if (m_toExamine) m_examination = std::async(std::launch::async, std::exchange(m_toExamine, {}));
+}
+
+std::optional<Error> Database::damage() {
     using namespace std::chrono_literals;
+    beginExamination();
     if (!m_examination.valid() || m_examination.wait_for(0s) != std::future_status::ready) return {};
     const Outcome& found = m_examination.get();
     return found ? std::optional<Error>() : found.error();
 }
 
 Outcome Database::start(Isolation isolation) {
-    if (isolation == Isolation::Writing && m_examination.valid()) {
-        if (const Outcome& sound = m_examination.get(); !sound) return sound.error();
+    if (isolation == Isolation::Writing) {
+        beginExamination();
+        if (m_examination.valid() && !m_examination.get()) return m_examination.get().error();
     }
     const QString begin = beginStatement(dialect(), isolation);
     const Result<int> begun = change(begin);

@@ -19,6 +19,7 @@
 #include <QSortFilterProxyModel>
 #include <QStackedWidget>
 #include <QTableView>
+#include <QTimer>
 #include <QVBoxLayout>
 
 namespace laneward {
@@ -121,6 +122,9 @@ void TodayPage::buildTable(QVBoxLayout* column) {
     connect(tools, &ListTools::csvWanted, this, &TodayPage::saveCsv);
     connect(m_onlyOpen, &QCheckBox::toggled, this,
             [this](bool only) { m_proxy->setFilterFixedString(only ? QString("true") : QString()); });
+    m_tellSoon = new QTimer(this);
+    m_tellSoon->setSingleShot(true);
+    connect(m_tellSoon, &QTimer::timeout, this, &TodayPage::tellAboutSelected);
     connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &TodayPage::showSelected);
 }
 

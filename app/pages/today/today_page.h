@@ -16,6 +16,7 @@ class QPushButton;
 class QSortFilterProxyModel;
 class QStackedWidget;
 class QTableView;
+class QTimer;
 class QVBoxLayout;
 
 namespace laneward {
@@ -69,6 +70,7 @@ private:
     void fitColumns();
     void selectRow(int sourceRow);
     void showSelected();
+    void tellAboutSelected();
     void finishRun(const RunAccount& account, const std::optional<Incident>& incident);
     void finishIncident(const Incident& incident);
     Job committed(Job job, std::vector<Change>& changes) const;
@@ -83,6 +85,7 @@ private:
     QCheckBox* m_onlyOpen = nullptr;
     QStackedWidget* m_panels = nullptr;
     JobDetails* m_details = nullptr;
+    QTimer* m_tellSoon = nullptr;
     RunForm* m_run = nullptr;
     IncidentForm* m_incident = nullptr;
     SlipPanel* m_slip = nullptr;

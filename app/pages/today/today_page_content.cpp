@@ -15,6 +15,7 @@
 #include <QStackedWidget>
 #include <QStyle>
 #include <QTableView>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -83,7 +84,21 @@ void TodayPage::showJob(const JobId& job) {
     m_table->setFocus();
 }
 
+/// What can be done with the selected job shows at once; what there is to tell about it, which is worked out, after the page was
+/// painted, and once for a row of steps through the list.
 void TodayPage::showSelected() {
+    m_tellSoon->start();
+    const std::optional<Job> job = selectedJob();
+    const bool writable = !session().isReadOnly();
+    m_asPlanned->setEnabled(writable && job && isOpen(*job));
+    m_changed->setEnabled(writable && job);
+    m_changed->setText(job && !isOpen(*job) ? tr("&Correct…") : tr("Record with &changes…"));
+    m_begin->setEnabled(writable && job && isOpen(*job) && job->state != JobState::UnderWay);
+    m_unplanned->setEnabled(writable && !session().season().centre.machines.empty());
+    m_incidentAction->setEnabled(writable);
+}
+
+void TodayPage::tellAboutSelected() {
     const std::optional<Job> job = selectedJob();
     std::optional<size_t> inSheet;
     for (size_t i = 0; job && i < m_sheet.jobs.size(); ++i) {
@@ -92,13 +107,6 @@ void TodayPage::showSelected() {
     std::vector<JobMove> moves;
     if (inSheet) moves = movesOf(session().planningState(), session().planOf(session().today()), m_sheet.jobs[*inSheet]);
     m_details->show(m_sheet, inSheet, moves, session().speech());
-    const bool writable = !session().isReadOnly();
-    m_asPlanned->setEnabled(writable && job && isOpen(*job));
-    m_changed->setEnabled(writable && job);
-    m_changed->setText(job && !isOpen(*job) ? tr("&Correct…") : tr("Record with &changes…"));
-    m_begin->setEnabled(writable && job && isOpen(*job) && job->state != JobState::UnderWay);
-    m_unplanned->setEnabled(writable && !session().season().centre.machines.empty());
-    m_incidentAction->setEnabled(writable);
 }
 
 /// Cards stay while their machine stays as it is, so that a reading which is being typed is not lost.
