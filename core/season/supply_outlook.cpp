@@ -1,5 +1,7 @@
 #include "core/season/supply_outlook.h"
 
+#include "core/supplies/stock_needs.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -10,35 +12,7 @@ namespace {
 constexpr double earlyLevel = 0.05;
 constexpr double likelyLevel = 0.5;
 constexpr double lateLevel = 0.95;
-constexpr size_t likelyAt = 2;       ///< among the levels that are asked for: no service level lies below it
-constexpr double sureArrival = 0.9;  ///< how sure a plan wants to be that a delivery is there; common practice, no source
-constexpr int firstDailyHorizons = 28;
-
-/// Days over which cumulative use is asked for: each of the first ones, then by the week, and the last.
-std::vector<int> horizonsUpTo(int days) {
-    std::vector<int> horizons;
-    for (int day = 1; day <= std::min(days, firstDailyHorizons); ++day)
-        horizons.push_back(day);
-    for (int day = firstDailyHorizons + 7; day < days; day += 7)
-        horizons.push_back(day);
-    if (horizons.back() < days) horizons.push_back(days);
-    return horizons;
-}
-
-/// A use at each of the horizons, for every day: on straight lines between them, never falling.
-std::vector<Amount> byDay(const std::vector<int>& horizons, const std::vector<double>& use) {
-    std::vector<Amount> days;
-    double before = 0;
-    int from = 0;
-    for (size_t n = 0; n < horizons.size(); ++n) {
-        const double there = std::max(before, use[n]);
-        for (int day = from + 1; day <= horizons[n]; ++day)
-            days.push_back({std::llround(std::ceil(before + (there - before) * (day - from) / (horizons[n] - from)))});
-        before = there;
-        from = horizons[n];
-    }
-    return days;
-}
+constexpr size_t usualDays = 28;  ///< over which a usual week is taken
 
 std::optional<QDate> dateAfter(QDate today, std::optional<int> day) {
     return day ? std::optional(today.addDays(*day)) : std::nullopt;
@@ -55,7 +29,6 @@ public:
           m_season(question.season),
           m_today(dateOf(question.season.centre, question.now)),
           m_days(std::clamp(int(m_today.daysTo(question.ahead.range.last)) + 1, 1, rule.days)),
-          m_horizons(horizonsUpTo(m_days)),
           m_rule(rule) {}
 
     std::optional<SupplyOutlook> run(const ForecastWatch& watch) {
@@ -175,30 +148,20 @@ private:
                 stocked.underWay.push_back({m_today.addDays(order.arrival.at(sureArrival)), amount});
             }
         }
-        ForecastRule rule{{earlyLevel, 0.25, likelyLevel, 0.75, lateLevel}, m_horizons, m_rule.paths, 1};
-        const double service = std::clamp(supply.rules.serviceLevelPermille / 1'000.0, 0.5, 0.999);
-        const auto place = std::lower_bound(rule.levels.begin(), rule.levels.end(), service);
-        const size_t serviceAt = size_t(place - rule.levels.begin());
-        if (place == rule.levels.end() || *place != service) rule.levels.insert(place, service);
+        const ForecastRule rule = orderingRule(m_days, supply.rules, m_rule.paths);
         const auto forecast = forecastStock(outlook, rule, watch);
         if (!forecast) return std::nullopt;
         line.forecast = *forecast;
         line.outEarly = dateAfter(m_today, forecast->runOut(earlyLevel));
         line.outLikely = dateAfter(m_today, forecast->runOut(likelyLevel));
         line.outLate = dateAfter(m_today, forecast->runOut(lateLevel));
-        stocked.needed = byDay(m_horizons, column(forecast->use, serviceAt));
-        stocked.expected = byDay(m_horizons, column(forecast->use, likelyAt));
-        const size_t weeks = std::min<size_t>(firstDailyHorizons, stocked.expected.size());
-        line.aWeek = {stocked.expected[weeks - 1].value * 7 / std::int64_t(weeks)};
+        StockNeeds needs = needsOf(*forecast, rule, supply.rules);
+        const size_t weeks = std::min<size_t>(usualDays, needs.expected.size());
+        line.aWeek = {needs.expected[weeks - 1].value * 7 / std::int64_t(weeks)};
+        stocked.needed = std::move(needs.needed);
+        stocked.expected = std::move(needs.expected);
         orders.supplies.push_back(std::move(stocked));
         return line;
-    }
-
-    static std::vector<double> column(const std::vector<std::vector<double>>& rows, size_t level) {
-        std::vector<double> values;
-        for (const auto& row : rows)
-            values.push_back(row[level]);
-        return values;
     }
 
     void addOrders(SupplyOutlook& outlook) const {
@@ -234,7 +197,6 @@ private:
     const SeasonState& m_season;
     QDate m_today;
     int m_days;
-    std::vector<int> m_horizons;
     OutlookRule m_rule;
 };
 

@@ -1,110 +1,23 @@
 // Simulated centres whose truth is known: 50 seeds, two years each. Do the 50 % and 90 % ranges of cumulative use hold as often
 // as they promise, within three standard errors (binomial)? From fill to fill in closed form, and over four weeks as kept
-// forecasts are scored, beside the two plain guesses. Spans do not overlap. The truth is not the prior: factors, purges, noise
-// and errors of the line are drawn here.
+// forecasts are scored, beside the two plain guesses. Spans do not overlap. The truth is not the prior.
 #include "core/supplies/forecast_scores.h"
+#include "tests/support/simulated_house.h"
 
 #include <QTest>
 
 #include <cmath>
-#include <random>
 
 using namespace laneward;
+using namespace support;
 
 namespace {
 
 constexpr int seeds = 50;
-constexpr int days = 728;
+constexpr int days = simulatedDays;
 constexpr int warmUp = 84;
-constexpr double tank = 1'800'000;
-constexpr double fillAt = 0.5;  // of a tank, nominal
-const QDate firstDay(2026, 1, 5);
+const QDate firstDay = firstSimulatedDay;
 const SupplyId amber{"amber"};
-
-struct Truth {
-    double factor, purge, noise, lineShare, walk, eventsADay, eventSize;
-};
-
-/// Two years of one machine: plan, real use, fills, and what happened besides.
-struct House {
-    std::vector<Amount> nominal;  ///< as planned, and run
-    std::vector<double> used;     ///< of each day, events included
-    std::vector<UsageFill> fills;
-    std::vector<size_t> fillDays;
-    std::vector<DatedAmount> events;
-};
-
-class Simulation {
-public:
-    Simulation(int seed, double walk) : m_dice(std::uint64_t(seed) * 7'919 + 13) {
-        const double lineShares[]{0, 0.25, 1, 4};
-        m_truth = {1 + 0.08 * normal(), std::abs(0.015 * normal()), between(0.01, 0.05), lineShares[seed % 4], walk,
-                   between(0.05, 0.2),  between(0.1, 0.4)};
-    }
-
-    House run() {
-        House house;
-        double sinceNominal = 0, sinceReal = 0;  // tanks
-        double line = lineError();
-        for (int day = 0; day < days; ++day) {
-            const double x = planOf(day);
-            m_truth.factor += m_truth.walk * std::sqrt(x) * normal();
-            double real = m_truth.factor * x + m_truth.noise * std::sqrt(x) * normal();
-            sinceNominal += x;
-            sinceReal += real;
-            if (sinceNominal >= fillAt) {
-                const double now = lineError();
-                real += m_truth.purge;
-                fill(house, day, sinceNominal, sinceReal + m_truth.purge + now - line);
-                line = now;
-                sinceNominal = sinceReal = 0;
-            }
-            house.nominal.push_back(Amount{std::llround(x * tank)});
-            house.used.push_back(real * tank + happened(house, day));
-        }
-        return house;
-    }
-
-private:
-    double normal() { return std::normal_distribution<double>()(m_dice); }
-    double between(double low, double high) { return std::uniform_real_distribution<double>(low, high)(m_dice); }
-    double lineError() { return m_truth.noise * std::sqrt(m_truth.lineShare) * normal(); }
-
-    /// Tanks of a day: a week's pattern, a season, and what a calendar has besides; known beforehand.
-    double planOf(int day) {
-        const double week[]{0.1, 0.16, 0.2, 0.22, 0.3, 0.34, 0.2};
-        const double season = 1 + 0.35 * std::sin(2 * 3.14159265 * day / 364);
-        return week[day % 7] * season * between(0.7, 1.3);
-    }
-
-    static void fill(House& house, int day, double nominal, double poured) {
-        UsageFill one{{QString("fill %1").arg(day, 4, 10, QChar('0'))}, Instant{86'400 * (day + 1)}};
-        one.nominal = Amount{std::llround(nominal * tank)};
-        one.poured = Amount{std::llround(poured * tank)};
-        one.lanes = int(std::lround(nominal * 60));
-        house.fills.push_back(one);
-        house.fillDays.push_back(size_t(day));
-    }
-
-    double happened(House& house, int day) {
-        double sum = 0;
-        for (int n = std::poisson_distribution<int>(m_truth.eventsADay)(m_dice); n > 0; --n) {
-            const double size = std::gamma_distribution<double>(4, m_truth.eventSize * tank / 4)(m_dice);
-            house.events.push_back({firstDay.addDays(day), Amount{std::llround(size)}});
-            sum += size;
-        }
-        return sum;
-    }
-
-    std::mt19937_64 m_dice;
-    Truth m_truth{};
-};
-
-UsageRule usageRule() {
-    UsageRule rule;
-    rule.tank = Amount{std::int64_t(tank)};
-    return rule;
-}
 
 void count(Coverage& half, Coverage& most, double below) {
     ++half.spans, ++most.spans;
@@ -118,26 +31,21 @@ void print(const QByteArray& what, const Coverage& half, const Coverage& most) {
 }
 
 /// The forecast of a day as it would have been kept: only what was known by then, and the plan.
-KeptForecast forecastOf(const House& house, int day, std::uint64_t seed) {
-    std::vector<UsageFill> fills;
-    for (size_t i = 0; i < house.fills.size() && house.fillDays[i] < size_t(day); ++i)
-        fills.push_back(house.fills[i]);
-    std::vector<DatedAmount> events;
-    for (const DatedAmount& event : house.events)
-        if (event.day < firstDay.addDays(day)) events.push_back(event);
+KeptForecast forecastOf(const SimulatedHouse& house, int day, std::uint64_t seed) {
     StockOutlook outlook;
     outlook.supply = amber;
     outlook.onHand = Amount{30'000'000};
     outlook.days = 28;
-    outlook.planned = {{learnUsage(fills, usageRule()).rate(), {house.nominal.begin() + day, house.nominal.begin() + day + 28}}};
-    outlook.chance = {learnRate(events, day, {1, 10, 0.25 * tank})};
+    outlook.planned = {{learnUsage(house.fillsBefore(day), simulatedUsageRule()).rate(),
+                        {house.nominal.begin() + day, house.nominal.begin() + day + 28}}};
+    outlook.chance = {learnRate(house.eventsBefore(day), day, simulatedEventPrior)};
     ForecastRule rule = keptRule();
     rule.paths = 2'000;
     rule.seed = seed;
     return {firstDay.addDays(day), {kept(amber, *forecastStock(outlook, rule), outlook.days)}};
 }
 
-ForecastScore scoreOf(const House& house, std::uint64_t seed) {
+ForecastScore scoreOf(const SimulatedHouse& house, std::uint64_t seed) {
     std::vector<KeptForecast> all;
     std::vector<KnownUse> known;
     double sum = 0;
@@ -193,7 +101,7 @@ void ForecastCoverageTest::fillToFill() {
     QFETCH(double, walk);
     Coverage half{0.5}, most{0.9};
     for (int seed = 0; seed < seeds; ++seed) {
-        const House house = Simulation(seed, walk).run();
+        const SimulatedHouse house = simulatedHouse(seed, walk);
         std::vector<UsageFill> fills;
         for (size_t i = 0; i < house.fills.size();) {
             fills.push_back(house.fills[i]);
@@ -210,7 +118,7 @@ void ForecastCoverageTest::fillToFill() {
                 ++next;
             }
             if (next == house.fills.size()) break;
-            count(half, most, learnUsage(fills, usageRule()).poured(nominal).below(poured));
+            count(half, most, learnUsage(fills, simulatedUsageRule()).poured(nominal).below(poured));
             fills.insert(fills.end(), house.fills.begin() + std::ptrdiff_t(i) + 1, house.fills.begin() + std::ptrdiff_t(next));
             i = next;
         }
@@ -225,7 +133,7 @@ void ForecastCoverageTest::keptForecasts() {
     QFETCH(double, walk);
     ForecastScore sum;
     for (int seed = 0; seed < seeds; ++seed) {
-        const ForecastScore one = scoreOf(Simulation(seed, walk).run(), std::uint64_t(seed));
+        const ForecastScore one = scoreOf(simulatedHouse(seed, walk), std::uint64_t(seed));
         QCOMPARE(one.missing, warmUp / 28);
         add(sum.half, one.half);
         add(sum.most, one.most);

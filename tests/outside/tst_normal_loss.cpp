@@ -2,7 +2,7 @@
 // data/normal_loss_table.csv (scipy 1.10.1) and data/inventory.json, which names the source of each (Snyder and Shen; Caplice,
 // MIT ESD.260J; Stevenson; Chopra and Meindl; MIL-HDBK-338B).
 #include "core/statistics/loss.h"
-#include "core/supplies/safety_stock.h"
+#include "tests/support/plain_stock_rules.h"
 
 #include <QFile>
 #include <QJsonArray>
@@ -13,6 +13,7 @@
 #include <cmath>
 
 using namespace laneward;
+using namespace support;
 
 namespace {
 
@@ -42,6 +43,9 @@ private Q_SLOTS:
     void randomLeadTimes();
     void slowMovers();
     void reorderPointAndLot();
+    void lotsThatMayWait();
+    void incrementalPrices();
+    void pointAndUpTo();
 
 private:
     QJsonObject example(const QString& group, const QString& id) const {
@@ -197,6 +201,42 @@ void NormalLossTest::reorderPointAndLot() {
     // Its two plain approximations: a point of equal risk beside the lot for certain demand.
     const double riskPoint = lead.mean + safetyStockFor(lead, costs.backorder / (costs.backorder + costs.holding));
     QVERIFY(near(riskPoint, printed["eoq_plus_ss"]["r"].toDouble(), printed["tol"].toDouble()));
+}
+
+void NormalLossTest::lotsThatMayWait() {
+    const QJsonObject printed = example("eoq", "INV06");
+    const ReorderCosts costs{printed["h"].toDouble(), printed["p"].toDouble(), printed["K"].toDouble()};
+    const WaitingLot best = lotWithBackorders(printed["demand"].toDouble(), costs);
+    const double tolerance = printed["tol"].toDouble();
+    QVERIFY(near(best.lot, printed["Q"].toDouble(), tolerance));
+    QVERIFY(near(best.waiting, printed["stockout_fraction"].toDouble(), tolerance));
+    QVERIFY(near(best.cost, printed["cost"].toDouble(), tolerance));
+}
+
+void NormalLossTest::incrementalPrices() {
+    const QJsonObject printed = example("incremental_discount", "INV15");
+    std::vector<IncrementalPrice> prices;
+    for (int j = 0; j < printed["breakpoints"].toArray().size(); ++j)
+        prices.push_back({printed["breakpoints"].toArray()[j].toDouble(), printed["unit_cost"].toArray()[j].toDouble()});
+    const ReorderRule best = lotWithIncrementalPrices(printed["demand"].toDouble(), printed["K"].toDouble(),
+                                                      printed["holding_rate"].toDouble(), prices);
+    QVERIFY(near(best.lot, printed["Q"].toDouble(), printed["tol"].toDouble()));
+    QVERIFY(near(best.cost, printed["total_cost"].toDouble(), printed["tol"].toDouble()));
+}
+
+void NormalLossTest::pointAndUpTo() {
+    const QJsonObject printed = example("sS", "INV25");
+    const ReorderCosts costs{printed["h"].toDouble(), printed["p"].toDouble(), printed["K"].toDouble()};
+    const double mean = printed["poisson_mean"].toDouble();
+    const int point = printed["s"].toInt();
+    const int upTo = printed["S"].toInt();
+    const double least = printed["cost"].toDouble();
+    QVERIFY(near(upToCost(point, upTo, mean, costs), least, printed["tol"].toDouble()));
+    for (int s = 0; s < 20; ++s) {
+        for (int top = s + 1; top < 30; ++top)
+            QVERIFY2((s == point && top == upTo) || upToCost(s, top, mean, costs) > least,
+                     qPrintable(QString("%1, %2").arg(s).arg(top)));
+    }
 }
 
 QTEST_GUILESS_MAIN(NormalLossTest)

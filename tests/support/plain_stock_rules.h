@@ -1,11 +1,14 @@
-// Plain rules of stock for normal demand: how much more than the expected demand to keep.
+// The plain rules of stock in handbooks: what to order when, for demand that is steady, normal or Poisson. The order plan is
+// compared with policies made of them.
 //
 // z(p) is the quantile of the standard normal distribution, G its loss function (core/statistics/loss.h). Demands and amounts are
 // plain numbers in one unit. Sources: Snyder and Shen, Fundamentals of Supply Chain Theory, 2nd ed., 4.3 and 5.2; Silver, Pyke
 // and Peterson, Inventory Management and Production Planning and Scheduling, 3rd ed., ch. 7 (both from memory).
 #pragma once
 
-namespace laneward {
+#include <span>
+
+namespace support {
 
 struct NormalDemand {
     double mean = 0;
@@ -48,4 +51,24 @@ double reorderCost(double point, double lot, double demandPerYear, const NormalD
 /// it.
 ReorderRule bestReorderRule(double demandPerYear, const NormalDemand& overLead, const ReorderCosts& costs);
 
-}  // namespace laneward
+/// A lot for certain demand of `demand` a year, when what is missing may wait at `backorder` per unit and year.
+struct WaitingLot {
+    double lot = 0;
+    double waiting = 0;  ///< share of the time in which there is nothing
+    double cost = 0;     ///< a year, without the goods
+};
+WaitingLot lotWithBackorders(double demand, const ReorderCosts& costs);
+
+/// From `units` on each further unit costs `each`, those before it what they cost anyway.
+struct IncrementalPrice {
+    double units = 0;
+    double each = 0;
+};
+/// The cheapest lot for certain demand, holding at `rate` of the value a year; the cost is that of a year with the goods.
+ReorderRule lotWithIncrementalPrices(double demand, double order, double rate, std::span<const IncrementalPrice> prices);
+
+/// Looked at once a period, and filled up to `upTo` when the stock has fallen to `point` or below: the cost of a period with
+/// Poisson demand, by renewal theory (`costs` per unit and period; what is missing waits).
+double upToCost(int point, int upTo, double mean, const ReorderCosts& costs);
+
+}  // namespace support

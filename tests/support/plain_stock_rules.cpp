@@ -1,4 +1,4 @@
-#include "core/supplies/safety_stock.h"
+#include "tests/support/plain_stock_rules.h"
 
 #include "core/statistics/loss.h"
 
@@ -6,8 +6,11 @@
 
 #include <algorithm>
 #include <cmath>
+#include <vector>
 
-namespace laneward {
+namespace support {
+
+using namespace laneward;
 
 namespace {
 
@@ -89,4 +92,40 @@ ReorderRule bestReorderRule(double demandPerYear, const NormalDemand& overLead, 
     return {point, lot, reorderCost(point, lot, demandPerYear, overLead, costs)};
 }
 
-}  // namespace laneward
+WaitingLot lotWithBackorders(double demand, const ReorderCosts& costs) {
+    const auto& [h, p, k] = costs;
+    return {std::sqrt(2 * k * demand * (h + p) / (h * p)), h / (h + p), std::sqrt(2 * k * demand * h * p / (h + p))};
+}
+
+// In region j a lot of Q costs k_j + c_j Q, k_j what its earlier units cost more than c_j.
+ReorderRule lotWithIncrementalPrices(double demand, double order, double rate, std::span<const IncrementalPrice> prices) {
+    ReorderRule best;
+    double more = 0;
+    for (size_t j = 0; j < prices.size(); ++j) {
+        if (j > 0) more += (prices[j - 1].each - prices[j].each) * prices[j].units;
+        const double each = prices[j].each;
+        const double lot = std::sqrt(2 * (order + more) * demand / (rate * each));
+        if (lot < prices[j].units || (j + 1 < prices.size() && lot >= prices[j + 1].units)) continue;
+        const double cost = each * demand + rate * more / 2 + std::sqrt(2 * (order + more) * demand * rate * each);
+        if (best.lot == 0 || cost < best.cost) best = {0, lot, cost};
+    }
+    return best;
+}
+
+double upToCost(int point, int upTo, double mean, const ReorderCosts& costs) {
+    const auto chance = [mean](int n) { return std::exp(-mean + n * std::log(mean) - std::lgamma(n + 1.0)); };
+    std::vector<double> visits;  // expected, of the stock `j` below `upTo` between two orders
+    double periods = 0;
+    double cost = costs.order;
+    for (int j = 0; j < upTo - point; ++j) {
+        double reached = j == 0 ? 1 : 0;
+        for (int l = 1; l <= j; ++l)
+            reached += chance(l) * visits[size_t(j - l)];
+        visits.push_back(reached / (1 - chance(0)));
+        periods += visits.back();
+        cost += visits.back() * poissonNewsvendorCost(upTo - j, mean, costs.holding, costs.backorder);
+    }
+    return cost / periods;
+}
+
+}  // namespace support
