@@ -37,6 +37,8 @@ using SupplyId = Id<struct SupplyTag>;
 using SupplierId = Id<struct SupplierTag>;
 using OfferId = Id<struct OfferTag>;
 using OrderId = Id<struct OrderTag>;
+using ItemId = Id<struct ItemTag>;
+using DutyId = Id<struct DutyTag>;
 using OperationId = Id<struct OperationTag>;  ///< of one recorded operation; a UUID, unique in the database
 
 }  // namespace laneward

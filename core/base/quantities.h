@@ -38,6 +38,7 @@ using Microlitres = Quantity<struct MicrolitresTag>;
 using Micrometres = Quantity<struct MicrometresTag>;
 using Seconds = Quantity<struct SecondsTag>;
 using Millivolts = Quantity<struct MillivoltsTag>;
+using Amount = Quantity<struct AmountTag>;  ///< of something stocked, in the base unit of its supply: see supplies/supply.h
 
 constexpr Seconds minutes(std::int64_t n) { return {n * 60}; }
 constexpr Seconds hours(std::int64_t n) { return {n * 3600}; }

@@ -1,4 +1,5 @@
 #include "core/season/season.h"
+#include "core/season/service_outlook.h"
 
 #include <algorithm>
 
@@ -88,6 +89,9 @@ State planningState(const SeasonState& season, Instant now) {
     state.patterns = season.patterns;
     for (const Machine& machine : season.centre.machines) {
         state.limits.push_back(limitsFromSettings(machine));
+        std::optional<int>& untilDuty = state.limits.back().lanesUntilDuty;
+        if (const std::optional<int> due = lanesUntilDuty(season, machine.id, now))
+            untilDuty = std::min(*due, untilDuty.value_or(*due));
         state.levels.push_back(levelsNow(season, runs, machine, now));
     }
     state.committed = committedJobs(season, runs, dateOf(season.centre, now).addDays(-1));

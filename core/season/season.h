@@ -7,6 +7,7 @@
 #include "core/patterns/inspection.h"
 #include "core/patterns/tape_reading.h"
 #include "core/planning/plan.h"
+#include "core/service/service_record.h"
 #include "core/supplies/ledger.h"
 
 namespace laneward {
@@ -69,6 +70,10 @@ struct SeasonState {
     std::vector<Offer> offers;
     std::vector<Order> orders;
     Balances stock;  ///< as it is now, by the ledger
+    std::vector<ServiceItem> items;
+    std::vector<ServiceRecord> services;  ///< of the open window, corrections included, and the last that stands of each duty
+    std::vector<MeterReading> counters;   ///< all that stand
+    std::vector<MachineWork> workBefore;  ///< what was run before the open window, from one reading of a counter to the next
     friend bool operator==(const SeasonState&, const SeasonState&) = default;
 };
 

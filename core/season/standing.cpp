@@ -1,20 +1,9 @@
+#include "core/base/corrections.h"
 #include "core/season/season.h"
-
-#include <QSet>
 
 namespace laneward {
 
 namespace {
-
-template <class T>
-std::vector<T> uncorrected(std::vector<T> records) {
-    QSet<OperationId> corrected;
-    for (const T& record : records) {
-        if (record.corrects) corrected.insert(*record.corrects);
-    }
-    std::erase_if(records, [&corrected](const T& record) { return corrected.contains(record.id); });
-    return records;
-}
 
 bool isEmpty(const Incident& incident) { return incident.text.isEmpty(); }
 bool isEmpty(const HandOver& note) { return note.text.isEmpty(); }

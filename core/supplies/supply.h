@@ -16,8 +16,6 @@
 
 namespace laneward {
 
-using Amount = Quantity<struct AmountTag>;  ///< in the base unit of its supply
-
 enum class SupplyKind { Conditioner, Cleaner, ApproachCleaner, Cloth, Part, Pack };
 enum class BaseUnit { Microlitre, Millimetre, Piece };
 

@@ -1,0 +1,110 @@
+#include "core/season/service_outlook.h"
+
+#include "core/season/service_visits.h"
+
+#include <algorithm>
+
+namespace laneward {
+
+namespace {
+
+using OnHand = std::map<SupplyId, Amount>;
+
+OnHand onHandOf(const Balances& stock) {
+    OnHand sums;
+    for (const auto& [key, amount] : stock.all()) {
+        if (key.place.kind == Place::Kind::Shelf || key.place.kind == Place::Kind::Open) sums[key.supply] += amount;
+    }
+    return sums;
+}
+
+/// Takes what the duty needs, and says what is not there.
+std::vector<PartNeed> take(const Duty& duty, OnHand& left) {
+    std::vector<PartNeed> missing;
+    for (const PartNeed& part : duty.parts) {
+        Amount& there = left[part.supply];
+        const Amount lacking = part.amount - std::max(Amount{0}, there);
+        if (lacking > Amount{0}) missing.push_back({part.supply, lacking});
+        there -= part.amount;
+    }
+    return missing;
+}
+
+std::map<MachineId, WorkAhead> aheadOf(const ServiceQuestion& question, QDate today) {
+    std::map<MachineId, WorkAhead> all;
+    for (const Machine& machine : question.season.centre.machines)
+        all.emplace(machine.id, workAhead(question.season, question.ahead, machine.id, today));
+    return all;
+}
+
+std::map<MachineId, Meters> metersOfAll(const SeasonState& season, Instant now) {
+    std::map<MachineId, Meters> all;
+    const std::vector<MachineWork> work = workOf(season);
+    for (const Machine& machine : season.centre.machines)
+        all.emplace(machine.id, metersAt(season.counters, work, machine.id, now));
+    return all;
+}
+
+std::vector<DutyDue> dueDuties(const ServiceQuestion& question, QDate today) {
+    const std::map<MachineId, WorkAhead> ahead = aheadOf(question, today);
+    const std::map<MachineId, Meters> meters = metersOfAll(question.season, question.now);
+    const std::map<DutyId, LastDone> lasts = lastDone(question.season);
+    std::vector<DutyDue> due;
+    for (const ServiceItem& item : question.season.items) {
+        if (item.retired) continue;
+        const auto work = ahead.find(item.machine);
+        const auto done = meters.find(item.machine);
+        DueQuestion asked{done == meters.end() ? Meters{} : done->second, work == ahead.end() ? nullptr : &work->second, today,
+                          std::max(366, int(today.daysTo(question.ahead.range.last)))};
+        for (const Duty& duty : item.duties) {
+            const auto last = lasts.find(duty.id);
+            due.push_back({item.id,
+                           duty.id,
+                           item.machine,
+                           dueOf(duty, last == lasts.end() ? std::nullopt : std::optional(last->second), asked),
+                           {}});
+        }
+    }
+    return due;
+}
+
+void sortByDay(std::vector<DutyDue>& due, QDate today) {
+    const QDate never = today.addDays(1'000'000);
+    const auto key = [&](const DutyDue& d) {
+        return std::tuple(d.due.likely.value_or(never), d.due.early.value_or(never), d.item, d.duty);
+    };
+    std::sort(due.begin(), due.end(), [&](const DutyDue& a, const DutyDue& b) { return key(a) < key(b); });
+}
+
+}  // namespace
+
+ServiceOutlook serviceOutlook(const ServiceQuestion& question, const ServiceRule& rule) {
+    ServiceOutlook outlook;
+    outlook.today = dateOf(question.season.centre, question.now);
+    outlook.due = dueDuties(question, outlook.today);
+    sortByDay(outlook.due, outlook.today);
+    OnHand left = onHandOf(question.season.stock);
+    for (DutyDue& due : outlook.due) {
+        const ServiceItem* item = findItem(question.season.items, due.item);
+        due.missing = take(*findDuty(*item, due.duty), left);
+    }
+    placeVisits(outlook, question, rule);
+    return outlook;
+}
+
+std::optional<int> lanesUntilDuty(const SeasonState& season, const MachineId& machine, Instant now) {
+    const Meters meters = metersNow(season, machine, now);
+    const std::map<DutyId, LastDone> lasts = lastDone(season);
+    std::optional<int> least;
+    for (const ServiceItem& item : season.items) {
+        if (item.retired || item.machine != machine) continue;
+        for (const Duty& duty : item.duties) {
+            const auto last = lasts.find(duty.id);
+            const auto left = lanesLeft(duty, last == lasts.end() ? std::nullopt : std::optional(last->second), meters);
+            if (left) least = std::min<int>(least.value_or(1'000'000), int(std::clamp<std::int64_t>(*left, 0, 1'000'000)));
+        }
+    }
+    return least;
+}
+
+}  // namespace laneward
