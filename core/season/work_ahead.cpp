@@ -21,7 +21,10 @@ Cumulants over(const StrayWork& work, double t, const StrayPrior& prior) {
     const double rate = shape / scale;
     const double variance = rate / scale;
     const double third = 2 * variance / scale;
-    return {t * rate * work.size, t * rate * work.square + t * t * work.size * work.size * variance,
+    const double sizeVariance = std::max(0.0, work.square - work.size * work.size);
+    return {t * rate * work.size,
+            t * rate * work.square +
+                t * t * (work.size * work.size * variance + rate * rate * sizeVariance / (work.events + prior.weight)),
             t * rate * work.cube + 3 * t * t * work.size * work.square * variance + std::pow(t * work.size, 3) * third};
 }
 
@@ -57,14 +60,16 @@ std::array<double, 4> aLane(const SeasonState& season, const MachineId& machine,
 }  // namespace
 
 StrayWork strayWork(const std::vector<std::int64_t>& sizes, double days, const StrayPrior& prior) {
-    StrayWork work{int(sizes.size()), days, prior.size, prior.size * prior.size, std::pow(prior.size, 3)};
+    const double weight = prior.weight;
+    StrayWork work{int(sizes.size()), days, weight * prior.size, weight * std::pow(prior.size, 2),
+                   weight * std::pow(prior.size, 3)};
     for (std::int64_t size : sizes) {
         work.size += double(size);
         work.square += std::pow(double(size), 2);
         work.cube += std::pow(double(size), 3);
     }
     for (double* moment : {&work.size, &work.square, &work.cube})
-        *moment /= double(sizes.size() + 1);
+        *moment /= double(sizes.size()) + weight;
     return work;
 }
 
@@ -83,12 +88,12 @@ StrayRates strayRates(const SeasonState& season, const MachineId& machine, QDate
     for (const Job& job : season.confirmed) {
         if (job.machine == machine && job.state == JobState::Dropped && job.date < today) missed.push_back(job.use.laneRuns);
     }
-    return {strayWork(besides, openWindowDays), strayWork(missed, openWindowDays)};
+    return {strayWork(besides, openWindowDays, besidesPrior), strayWork(missed, openWindowDays, missedPrior)};
 }
 
-double strayQuantile(const StrayRates& rates, double days, double level, const StrayPrior& prior) {
-    const Cumulants more = over(rates.besides, days, prior);
-    const Cumulants less = over(rates.missed, days, prior);
+double strayQuantile(const StrayRates& rates, double days, double level) {
+    const Cumulants more = over(rates.besides, days, besidesPrior);
+    const Cumulants less = over(rates.missed, days, missedPrior);
     const double deviation = std::sqrt(more.variance + less.variance);
     const double skewness = (more.third - less.third) / std::pow(deviation, 3);
     const double z = normalQuantile(level);

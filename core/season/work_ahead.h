@@ -3,11 +3,11 @@
 // Work besides the plan comes as a compound Poisson process X over t days: a rate r ~ Gamma(n + a, T + b) of runs a day, n of
 // them seen in T days, each of a size S. With V = Var(r) and the third central moment w of r,
 //     mean   t E[r] E[S]
-//     var    t E[r] E[S^2] + t^2 E[S]^2 V
+//     var    t E[r] E[S^2] + t^2 E[S]^2 V + t^2 E[r]^2 Var(S) / (n + 1)
 //     third  t E[r] E[S^3] + 3 t^2 E[S] E[S^2] V + t^3 E[S]^3 w
-// (law of total cumulance). What was planned and not done is another such process, taken off. Quantiles follow from the three by
-// the expansion of Cornish and Fisher (1938; from memory), which is meant for sums that are not too skew: with few days and few
-// runs a quantile is a little off, by less than one run.
+// (law of total cumulance; the last of the variance is that E[S] is known from n sizes only). What was planned and not done is
+// another such process, taken off. Quantiles follow from the three by the expansion of Cornish and Fisher (1938; from memory),
+// which is meant for sums that are not too skew: with few days and few runs a quantile is a little off, by less than one run.
 #pragma once
 
 #include "core/season/service_state.h"
@@ -23,13 +23,17 @@ struct StrayWork {
     double cube = 0;
 };
 
+/// What is believed before anything was seen; common practice, no source.
 struct StrayPrior {
-    double events = 0.5;  ///< a and …
-    double days = 30;     ///< … b; and one such size beside those seen; common practice, no source
-    double size = 2;
+    double events = 0.5;  ///< a (Jeffreys' prior has this and no days) and …
+    double days = 0.5;    ///< … b
+    double size = 4;      ///< lanes, with …
+    double weight = 0.5;  ///< … so much of a size that was seen
 };
+inline constexpr StrayPrior besidesPrior{};
+inline constexpr StrayPrior missedPrior{0.2, 4, 4, 0.5};  ///< what is planned is mostly done
 
-StrayWork strayWork(const std::vector<std::int64_t>& sizes, double days, const StrayPrior& prior = {});
+StrayWork strayWork(const std::vector<std::int64_t>& sizes, double days, const StrayPrior& prior);
 
 /// What a machine did besides the plan and did not do of it, in the open window.
 struct StrayRates {
@@ -39,7 +43,7 @@ struct StrayRates {
 StrayRates strayRates(const SeasonState& season, const MachineId& machine, QDate today);
 
 /// Lanes besides the plan over so many days at a level (0 < level < 1); below 0 when less than planned is done.
-double strayQuantile(const StrayRates& rates, double days, double level, const StrayPrior& prior = {});
+double strayQuantile(const StrayRates& rates, double days, double level);
 
 /// Of the days from `today` on that the plan covers. Minutes and volume of work that nobody planned follow from its lanes.
 WorkAhead workAhead(const SeasonState& season, const Plan& ahead, const MachineId& machine, QDate today);
