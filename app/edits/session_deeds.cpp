@@ -132,6 +132,8 @@ void empty(HandOver& note) { note.text.clear(); }
 void empty(TapeReading& reading) { reading.milliUnits = {}; }
 void empty(Inspection& inspection) { inspection.values.clear(); }
 void empty(StockCount& count) { count.lines.clear(); }
+void empty(ServiceRecord& record) { record.result = ServiceResult::Withdrawn; }
+void empty(MeterReading& reading) { reading.withdrawn = true; }
 
 template <class T>
 T withdrawalOf(const T& record) {
@@ -186,6 +188,9 @@ std::vector<Record> Session::counterOf(const std::vector<Record>& records) const
         if (const auto* movement = std::get_if<Movement>(&record)) counter = laneward::counterOf(*movement);
         if (const auto* count = std::get_if<StockCount>(&record))
             counter = count->corrects ? restated(*count, m_store->counts(allRecords)) : withdrawalOf(*count);
+        if (const auto* service = std::get_if<ServiceRecord>(&record))
+            counter = service->corrects ? restated(*service, m_store->services(allRecords)) : withdrawalOf(*service);
+        if (const auto* reading = std::get_if<MeterReading>(&record)) counter = withdrawalOf(*reading);
         std::visit(
             [this](auto& r) {
                 r.id = newOperation();

@@ -231,6 +231,18 @@ std::vector<Movement> bookingsOf(const StockCount& count, Books& books) {
     return booking.take();
 }
 
+std::vector<Movement> bookingsOf(const ServiceRecord& record, Books& books) {
+    Booking booking(books, record.id, headerOf(MovementSource::Service, record.id, record.person, record.at));
+    for (const PartUsed& part : record.parts) {
+        const Supply* supply = findSupply(books.supplies, part.supply);
+        if (!supply || record.result == ServiceResult::Withdrawn) continue;
+        std::vector<Entry> entries = Taking(booking, *supply).take(part.amount);
+        entries.push_back({{supply->id, {Place::Kind::Lane, {}, 0}, {}, {}}, part.amount});
+        booking.add(MovementKind::Used, std::move(entries));
+    }
+    return booking.take();
+}
+
 std::vector<Movement> takenBack(const std::vector<Movement>& earlier, const Correction& by, Books& books) {
     std::vector<Movement> counters;
     for (const Movement& movement : earlier) {

@@ -1,5 +1,6 @@
 // What a record moves in the stock ledger: a run uses what is in the tanks, a level that was read or a tank that was filled says
-// what is really in them, a count what is really on the shelf.
+// what is really in them, a count what is really on the shelf, a service the
+// parts that it took.
 //
 // A run is booked with its recipe's amounts times what its machine really takes of them (UseFactors); the next level that is read
 // books the difference. Filling takes from open containers first, the oldest lot first, then opens sealed ones. Where stock is
@@ -31,6 +32,7 @@ struct Books {
 std::vector<Movement> bookingsOf(const RunLog& run, Books& books);
 std::vector<Movement> bookingsOf(const LevelReading& reading, Books& books);
 std::vector<Movement> bookingsOf(const StockCount& count, Books& books);
+std::vector<Movement> bookingsOf(const ServiceRecord& record, Books& books);
 
 /// Who corrects what, and when.
 struct Correction {

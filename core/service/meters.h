@@ -38,6 +38,7 @@ struct MachineWork {
     MachineId machine;
     Instant end;
     Meters done;
+    friend bool operator==(const MachineWork&, const MachineWork&) = default;
 };
 
 /// The meters of a machine at `t`, from `start` on: all work that ended after the first reading and up to `t`, put right by

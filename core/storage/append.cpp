@@ -67,6 +67,22 @@ Outcome mayBook(LedgerWriting& ledger, const Record& record) {
     return Nothing{};
 }
 
+/// A service must be one of its item, a counter must not run backwards. Their time is judged by those who know the clock.
+Outcome servicedWell(Database& database, const CentreId& centre, const Record& record) {
+    std::vector<Finding> faults;
+    if (const auto* service = std::get_if<ServiceRecord>(&record)) {
+        const auto item = rowOf<ServiceItem>(database, centre, service->item.value);
+        if (!item) return item.error();
+        faults = faultsOf(*service, *item ? &**item : nullptr, service->at);
+    }
+    if (const auto* reading = std::get_if<MeterReading>(&record); reading && !reading->withdrawn) {
+        const auto counters = rowsOf<MeterReading>(database, centre, QStringLiteral("AND machine = ?"), {reading->machine.value});
+        if (!counters) return counters.error();
+        faults = faultsOf(*reading, standing(*counters), reading->at);
+    }
+    return faults.empty() ? Outcome(Nothing{}) : Outcome(Error{ErrorKind::Invalid, faults.front()});
+}
+
 Outcome endsAfterStart(const Record& record) {
     const auto* run = std::get_if<RunLog>(&record);
     const bool backwards = run && run->time.end < run->time.begin;
@@ -103,6 +119,7 @@ Result<bool> appended(Appending& to, const Record& record) {
     }
     if (const Outcome lanes = lanesExist(record, to.lanes); !lanes) return lanes.error();
     if (const Outcome well = measuredWell(record, to.lanes); !well) return well.error();
+    if (const Outcome well = servicedWell(to.database, to.centre, record); !well) return well.error();
     if (const Outcome order = endsAfterStart(record); !order) return order.error();
     if (const Outcome version = versionExists(to.database, to.centre, record); !version) return version.error();
     if (const Outcome once = correctsOnce(to.database, to.centre, record); !once) return once.error();

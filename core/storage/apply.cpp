@@ -17,6 +17,7 @@ QString nameOf(const Job& j) { return j.laneSet().text(); }
 QString nameOf(const Supply& s) { return s.name; }
 QString nameOf(const Supplier& s) { return s.name; }
 QString nameOf(const Offer& o) { return o.article.isEmpty() ? o.id.value : o.article; }
+QString nameOf(const ServiceItem& i) { return i.name; }
 QString nameOf(const Order& o) { return o.number.isEmpty() ? o.id.value : o.number; }
 
 /// One edit on its way into the database.

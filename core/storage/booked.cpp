@@ -29,6 +29,8 @@ public:
         if (const auto* run = std::get_if<RunLog>(&record)) return book(*run, MovementSource::Run, run->time.end);
         if (const auto* level = std::get_if<LevelReading>(&record)) return book(*level, MovementSource::Level, level->levels.at);
         if (const auto* count = std::get_if<StockCount>(&record)) return book(*count, MovementSource::Count, count->at);
+        if (const auto* service = std::get_if<ServiceRecord>(&record))
+            return book(*service, MovementSource::Service, service->at);
         return Nothing{};
     }
 

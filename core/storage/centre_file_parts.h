@@ -30,6 +30,9 @@ void eachList(V& visit, File& file) {
     visit("orders", file.season.orders);
     visit("movements", file.history.movements);
     visit("stock_counts", file.history.counts);
+    visit("service_items", file.season.items);
+    visit("service_records", file.history.services);
+    visit("meter_readings", file.history.counters);
 }
 
 }  // namespace laneward

@@ -1,6 +1,7 @@
 #include "core/storage/check_ledger.h"
 #include "core/storage/contents.h"
 #include "core/storage/pattern_versions.h"
+#include "core/storage/run_work.h"
 #include "core/storage/store_parts.h"
 
 #include <QSet>
@@ -35,6 +36,10 @@ constexpr std::array rules{
         "OR (kind = 'movements' AND NOT EXISTS (SELECT 1 FROM movements r WHERE r.centre_id = o.centre_id AND r.id = o.id)) "
         "OR (kind = 'stock_counts' AND NOT EXISTS (SELECT 1 FROM stock_counts r WHERE r.centre_id = o.centre_id AND r.id = "
         "o.id)) "
+        "OR (kind = 'service_records' AND NOT EXISTS (SELECT 1 FROM service_records r WHERE r.centre_id = o.centre_id AND r.id = "
+        "o.id)) "
+        "OR (kind = 'meter_readings' AND NOT EXISTS (SELECT 1 FROM meter_readings r WHERE r.centre_id = o.centre_id AND r.id = "
+        "o.id)) "
         "OR (kind = 'inspections' AND NOT EXISTS (SELECT 1 FROM inspections r WHERE r.centre_id = o.centre_id AND r.id = o.id))"},
     Rule{"check.record-without-operation",
          "SELECT id FROM (SELECT centre_id, id, 'runs' AS kind FROM runs "
@@ -44,9 +49,12 @@ constexpr std::array rules{
          "UNION ALL SELECT centre_id, id, 'tape_readings' FROM tape_readings "
          "UNION ALL SELECT centre_id, id, 'movements' FROM movements "
          "UNION ALL SELECT centre_id, id, 'stock_counts' FROM stock_counts "
+         "UNION ALL SELECT centre_id, id, 'service_records' FROM service_records "
+         "UNION ALL SELECT centre_id, id, 'meter_readings' FROM meter_readings "
          "UNION ALL SELECT centre_id, id, 'inspections' FROM inspections) r "
          "WHERE NOT EXISTS (SELECT 1 FROM operations o WHERE o.centre_id = r.centre_id AND o.id = r.id AND o.kind = r.kind)"},
     Rule{"check.unknown-pattern-version", recordsOfUnknownVersions},
+    Rule{"check.run-work", wrongWork},
     Rule{"check.pattern-without-version",
          "SELECT id FROM patterns p WHERE NOT EXISTS (SELECT 1 FROM pattern_versions v WHERE v.centre_id = p.centre_id AND "
          "v.pattern = p.id AND v.edition = p.edition)"},
@@ -64,7 +72,8 @@ constexpr std::array rules{
          "SELECT "
          "centre_id, id, version FROM suppliers UNION ALL SELECT centre_id, id, version FROM offers UNION ALL SELECT centre_id, "
          "id, "
-         "version FROM orders UNION ALL SELECT centre_id, id, counter FROM operations) v WHERE "
+         "version FROM orders UNION ALL SELECT centre_id, id, version FROM service_items UNION ALL SELECT centre_id, id, counter "
+         "FROM operations) v WHERE "
          "version > "
          "(SELECT counter FROM changes c WHERE c.centre_id = v.centre_id) OR NOT EXISTS (SELECT 1 FROM changes c WHERE "
          "c.centre_id = "
@@ -129,6 +138,18 @@ void stock(const CentreFile& contents, Findings& findings) {
         take(faultsOf(count, season.supplies));
 }
 
+/// Items, and supplies that their duties name.
+void service(const CentreFile& contents, Findings& findings) {
+    for (const ServiceItem& item : contents.season.items) {
+        const Findings faults = faultsOf(item, contents.season.centre.facts.settings.currency);
+        findings.insert(findings.end(), faults.begin(), faults.end());
+        for (const Duty& duty : item.duties)
+            for (const PartNeed& part : duty.parts)
+                if (!findSupply(contents.season.supplies, part.supply))
+                    add(findings, "check.unknown-supply", duty.name, {part.supply.value});
+    }
+}
+
 /// What the rooms themselves say about their values.
 void values(const CentreFile& contents, Findings& findings) {
     const auto take = [&](const Findings& more) { findings.insert(findings.end(), more.begin(), more.end()); };
@@ -146,6 +167,7 @@ void values(const CentreFile& contents, Findings& findings) {
     for (const Inspection& inspection : contents.history.inspections)
         take(faultsOf(inspection, contents.season.centre.facts.lanes));
     stock(contents, findings);
+    service(contents, findings);
 }
 
 }  // namespace

@@ -4,6 +4,7 @@
 #include "core/storage/movements.h"
 #include "core/storage/pattern_versions.h"
 #include "core/storage/records.h"
+#include "core/storage/run_work.h"
 
 namespace laneward {
 namespace {
@@ -80,6 +81,8 @@ template Result<std::vector<LevelReading>> recordsWithin(Database&, const Centre
 template Result<std::vector<TapeReading>> recordsWithin(Database&, const CentreId&, const Span&);
 template Result<std::vector<Inspection>> recordsWithin(Database&, const CentreId&, const Span&);
 template Result<std::vector<StockCount>> recordsWithin(Database&, const CentreId&, const Span&);
+template Result<std::vector<ServiceRecord>> recordsWithin(Database&, const CentreId&, const Span&);
+template Result<std::vector<MeterReading>> recordsWithin(Database&, const CentreId&, const Span&);
 
 Result<std::vector<Movement>> movementsWithin(Database& database, const CentreId& centre, const Span& time,
                                               const std::optional<SupplyId>& supply) {
@@ -93,6 +96,34 @@ Result<std::vector<Movement>> movementsWithin(Database& database, const CentreId
         values.push_back(supply->value);
     }
     return movementsWhere(database, centre, where, values);
+}
+
+/// Of the window with corrections, and the last that stands of each duty, however old.
+Result<std::vector<ServiceRecord>> openServices(Database& database, const CentreId& centre, Instant from) {
+    const QString where = QStringLiteral(
+        "AND (happened_at >= ? OR corrects IN (SELECT id FROM service_records w WHERE w.centre_id = service_records.centre_id "
+        "AND "
+        "w.happened_at >= ?) OR (result IN ('done', 'failed') AND NOT EXISTS (SELECT 1 FROM service_records c WHERE c.centre_id "
+        "= "
+        "service_records.centre_id AND c.corrects = service_records.id) AND NOT EXISTS (SELECT 1 FROM service_records l WHERE "
+        "l.centre_id = service_records.centre_id AND l.duty = service_records.duty AND l.result IN ('done', 'failed') AND "
+        "l.happened_at > service_records.happened_at AND NOT EXISTS (SELECT 1 FROM service_records c WHERE c.centre_id = "
+        "l.centre_id AND c.corrects = l.id))))");
+    Result<std::vector<ServiceRecord>> records =
+        rowsOf<ServiceRecord>(database, centre, where, {qint64{from.seconds}, qint64{from.seconds}});
+    if (records) sortByTime(*records);
+    return records;
+}
+
+Outcome readService(Database& database, const CentreId& centre, SeasonState& season, Instant from) {
+    Outcome read = Nothing{};
+    put(rowsOf<ServiceItem>(database, centre), season.items, read);
+    put(openServices(database, centre, from), season.services, read);
+    Result<std::vector<MeterReading>> counters = rowsOf<MeterReading>(database, centre);
+    if (counters) sortByTime(*counters);
+    if (put(std::move(counters), season.counters, read)) season.counters = standing(std::move(season.counters));
+    put(workBefore(database, centre, season.counters, from), season.workBefore, read);
+    return read;
 }
 
 Outcome readStock(Database& database, const CentreId& centre, SeasonState& season) {
@@ -122,6 +153,8 @@ Result<HistorySlice> storedHistory(Database& database, const CentreId& centre, c
     put(versionsWhere(database, centre, QStringLiteral("AND since >= ? AND since < ?"), range), slice.patternVersions, read);
     put(jobsWithin(database, centre, time), slice.jobs, read);
     put(recordsWithin<StockCount>(database, centre, time), slice.counts, read);
+    put(recordsWithin<ServiceRecord>(database, centre, time), slice.services, read);
+    put(recordsWithin<MeterReading>(database, centre, time), slice.counters, read);
     if (ledger == Ledger::With) put(movementsWithin(database, centre, time, {}), slice.movements, read);
     return read ? Result<HistorySlice>(std::move(slice)) : read.error();
 }
@@ -153,6 +186,7 @@ Result<CentreFile> everything(Database& database, const CentreId& centre, Ledger
     put(rowsOf<Series>(database, centre), file.season.series, read);
     put(rowsOf<Pattern>(database, centre), file.season.patterns, read);
     if (read) read = readStock(database, centre, file.season);
+    put(rowsOf<ServiceItem>(database, centre), file.season.items, read);
     put(storedHistory(database, centre, allRecords, ledger), file.history, read);
     return read ? Result<CentreFile>(std::move(file)) : read.error();
 }

@@ -19,7 +19,7 @@ struct RowChange {
 
 using Change = std::variant<RowChange<CentreFacts>, RowChange<Machine>, RowChange<Person>, RowChange<Shift>, RowChange<Outage>,
                             RowChange<Pattern>, RowChange<Series>, RowChange<Job>, RowChange<Supply>, RowChange<Supplier>,
-                            RowChange<Offer>, RowChange<Order>>;
+                            RowChange<Offer>, RowChange<Order>, RowChange<ServiceItem>>;
 
 struct Edit {
     OperationId id;  ///< a UUID; applying the same id twice is refused as already done
@@ -29,7 +29,8 @@ struct Edit {
     std::vector<Change> changes;
 };
 
-using Record = std::variant<RunLog, Incident, HandOver, LevelReading, TapeReading, Inspection, Movement, StockCount>;
+using Record = std::variant<RunLog, Incident, HandOver, LevelReading, TapeReading, Inspection, Movement, StockCount,
+                            ServiceRecord, MeterReading>;
 
 OperationId operationOf(const Record& record);
 

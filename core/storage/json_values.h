@@ -10,6 +10,7 @@
 
 #include "core/storage/fields_centre.h"
 #include "core/storage/fields_season.h"
+#include "core/storage/fields_service.h"
 #include "core/storage/fields_supplies.h"
 #include "core/storage/json_scalars.h"
 #include "core/storage/words.h"

@@ -48,6 +48,7 @@ Result<SeasonState> loaded(Database& database, const CentreId& centre, Instant f
                        *std::move(before), *std::move(readings), *std::move(incidents), *std::move(handOvers)};
     season.stock = *std::move(stock);
     if (const Outcome read = readStock(database, centre, season); !read) return read.error();
+    if (const Outcome read = readService(database, centre, season, from); !read) return read.error();
     return season;
 }
 
@@ -112,6 +113,12 @@ Result<std::vector<Movement>> Store::movementsFrom(MovementSource source, const 
 Result<std::vector<StockCount>> Store::counts(const Span& time) {
     return readFrom(*m_parts->database, [&](Database& database, const CentreId& centre) {
         return recordsWithin<StockCount>(database, centre, time);
+    });
+}
+
+Result<std::vector<ServiceRecord>> Store::services(const Span& time) {
+    return readFrom(*m_parts->database, [&](Database& database, const CentreId& centre) {
+        return recordsWithin<ServiceRecord>(database, centre, time);
     });
 }
 

@@ -1,11 +1,14 @@
 #include "core/storage/migrations.h"
 
+#include "core/storage/run_work.h"
+
 #include <QFile>
 
 namespace laneward {
 namespace {
 
-constexpr std::array scripts{":/migrations/0001_first.sql", ":/migrations/0002_readings.sql", ":/migrations/0003_supplies.sql"};
+constexpr std::array scripts{":/migrations/0001_first.sql", ":/migrations/0002_readings.sql", ":/migrations/0003_supplies.sql",
+                             ":/migrations/0004_service.sql"};
 
 /// Tables of records, and the version that brought them.
 struct RecordTable {
@@ -17,7 +20,8 @@ constexpr std::array recordTables{RecordTable{1, "operations"},       RecordTabl
                                   RecordTable{1, "hand_overs"},       RecordTable{1, "level_readings"},
                                   RecordTable{2, "tape_readings"},    RecordTable{2, "inspections"},
                                   RecordTable{2, "pattern_versions"}, RecordTable{3, "movements"},
-                                  RecordTable{3, "movement_entries"}, RecordTable{3, "stock_counts"}};
+                                  RecordTable{3, "movement_entries"}, RecordTable{3, "stock_counts"},
+                                  RecordTable{4, "service_records"},  RecordTable{4, "meter_readings"}};
 
 QString scriptText(const char* name) {
     QFile file(QString::fromLatin1(name));
@@ -37,6 +41,16 @@ Outcome storeVersion(Database& database, int version) {
                    << QStringLiteral("INSERT INTO laneward_schema VALUES (%1)").arg(version);
     for (const QString& statement : statements)
         if (const auto done = database.change(statement); !done) return done.error();
+    return Nothing{};
+}
+
+/// The work of runs that are older than the table for it.
+Outcome workOfOldRuns(Database& database) {
+    const Result<std::vector<Row>> centres = database.rows(QStringLiteral("SELECT id FROM centres"));
+    if (!centres) return centres.error();
+    for (const Row& row : *centres) {
+        if (const Outcome made = rebuildWork(database, {row.value(0).toString()}); !made) return made;
+    }
     return Nothing{};
 }
 
@@ -87,6 +101,10 @@ Outcome migrate(Database& database, const std::vector<Migration>& migrations) {
     for (const Migration& migration : migrations) {
         if (migration.version <= *stored) continue;
         if (const Outcome done = applied(database, migration); !done) return done;
+    }
+    constexpr int bringsWork = 4;
+    if (*stored > 0 && *stored < bringsWork && migrations.back().version >= bringsWork) {
+        if (const Outcome made = workOfOldRuns(database); !made) return made;
     }
     return writing->commit();
 }

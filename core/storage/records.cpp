@@ -1,6 +1,7 @@
 #include "core/storage/records.h"
 
 #include "core/storage/movements.h"
+#include "core/storage/run_work.h"
 
 #include <QHash>
 
@@ -23,6 +24,8 @@ Instant timeIn(const LevelReading& r) { return r.levels.at; }
 Instant timeIn(const TapeReading& r) { return r.at; }
 Instant timeIn(const Inspection& i) { return i.at; }
 Instant timeIn(const StockCount& c) { return c.at; }
+Instant timeIn(const ServiceRecord& r) { return r.at; }
+Instant timeIn(const MeterReading& r) { return r.at; }
 
 template <class T>
 void sorted(std::vector<T>& all) {
@@ -47,7 +50,8 @@ Outcome insertLanes(Database& database, const CentreId& centre, const RunLog& ru
 }
 
 Outcome insertChildren(Database& database, const CentreId& centre, const RunLog& run) {
-    return insertLanes(database, centre, run);
+    const Outcome lanes = insertLanes(database, centre, run);
+    return lanes ? takeWork(database, centre, run) : lanes;
 }
 Outcome insertChildren(Database& database, const CentreId& centre, const Movement& m) {
     return insertEntries(database, centre, m);
@@ -117,6 +121,8 @@ void sortByTime(std::vector<LevelReading>& readings) { sorted(readings); }
 void sortByTime(std::vector<TapeReading>& readings) { sorted(readings); }
 void sortByTime(std::vector<Inspection>& inspections) { sorted(inspections); }
 void sortByTime(std::vector<StockCount>& counts) { sorted(counts); }
+void sortByTime(std::vector<ServiceRecord>& records) { sorted(records); }
+void sortByTime(std::vector<MeterReading>& readings) { sorted(readings); }
 
 Result<std::vector<RunLog>> runsWhere(Database& database, const CentreId& centre, const QString& where,
                                       const std::vector<QVariant>& values) {

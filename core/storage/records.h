@@ -27,5 +27,7 @@ void sortByTime(std::vector<LevelReading>& readings);
 void sortByTime(std::vector<TapeReading>& readings);
 void sortByTime(std::vector<Inspection>& inspections);
 void sortByTime(std::vector<StockCount>& counts);
+void sortByTime(std::vector<ServiceRecord>& records);
+void sortByTime(std::vector<MeterReading>& readings);
 
 }  // namespace laneward

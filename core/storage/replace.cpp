@@ -13,11 +13,12 @@ namespace laneward {
 namespace {
 
 /// Children before those they name.
-constexpr std::array tables{"closing_balances", "movement_entries", "movements",   "stock_counts", "orders",    "offers",
-                            "suppliers",        "supplies",         "run_lanes",   "runs",         "incidents", "hand_overs",
-                            "level_readings",   "tape_readings",    "inspections", "jobs",         "outages",   "series",
-                            "shifts",           "people",           "machines",    "patterns",     "centres",   "edited_rows",
-                            "operations",       "pattern_versions"};
+constexpr std::array tables{
+    "run_work",    "attachments",  "service_records", "meter_readings", "service_items", "closing_balances", "movement_entries",
+    "movements",   "stock_counts", "orders",          "offers",         "suppliers",     "supplies",         "run_lanes",
+    "runs",        "incidents",    "hand_overs",      "level_readings", "tape_readings", "inspections",      "jobs",
+    "outages",     "series",       "shifts",          "people",         "machines",      "patterns",         "centres",
+    "edited_rows", "operations",   "pattern_versions"};
 
 Outcome cleared(Database& database, const CentreId& centre) {
     const auto run = [&](const QString& sql) { return database.change(sql, {centre.value}); };
@@ -164,6 +165,7 @@ Outcome filled(Database& database, const SeasonState& season, const HistorySlice
     filling.rows(season.suppliers);
     filling.rows(season.offers);
     filling.rows(season.orders);
+    filling.rows(season.items);
     filling.records(history.runs, season.runs);
     filling.records(history.incidents, season.incidents);
     filling.records(history.handOvers, season.handOvers);
@@ -172,6 +174,8 @@ Outcome filled(Database& database, const SeasonState& season, const HistorySlice
     filling.records(history.inspections, {});
     filling.records(history.movements, {});
     filling.records(history.counts, {});
+    filling.records(history.services, season.services);
+    filling.records(history.counters, season.counters);
     filling.references();
     filling.ledger();
     return filling.outcome();

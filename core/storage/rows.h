@@ -55,6 +55,13 @@ inline constexpr const char* tableOf<Movement> = "movements";
 template <>
 inline constexpr const char* tableOf<StockCount> = "stock_counts";
 
+template <>
+inline constexpr const char* tableOf<ServiceItem> = "service_items";
+template <>
+inline constexpr const char* tableOf<ServiceRecord> = "service_records";
+template <>
+inline constexpr const char* tableOf<MeterReading> = "meter_readings";
+
 template <class T>
 concept Versioned = requires(T t) {
     t.version;

@@ -54,6 +54,8 @@ struct HistorySlice {
     std::vector<Job> jobs;
     std::vector<Movement> movements;
     std::vector<StockCount> counts;
+    std::vector<ServiceRecord> services;
+    std::vector<MeterReading> counters;
     friend bool operator==(const HistorySlice&, const HistorySlice&) = default;
 };
 
@@ -92,6 +94,8 @@ public:
     Result<std::vector<Movement>> movementsFrom(MovementSource source, const QString& sourceId);
     /// Counts of stock of a range likewise.
     Result<std::vector<StockCount>> counts(const Span& time);
+    /// Service records of a range likewise.
+    Result<std::vector<ServiceRecord>> services(const Span& time);
     /// What is kept, and what of it is on hand.
     Result<std::vector<Supply>> supplies();
     Result<Balances> stock();

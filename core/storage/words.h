@@ -95,6 +95,28 @@ struct Words<MovementSource> {
     static constexpr std::array all{"person", "run", "level", "count", "order", "service"};
 };
 
+template <>
+struct Words<ItemKind> {
+    static constexpr std::array all{"cushion-brush", "buffer-brush", "squeegee", "cloth",    "waste-tank", "filter", "nozzles",
+                                    "wheels",        "pack",         "charger",  "approach", "gutter",     "other"};
+};
+template <>
+struct Words<DutyKind> {
+    static constexpr std::array all{"inspect", "clean", "turn", "replace", "empty", "calibrate"};
+};
+template <>
+struct Words<MeterKind> {
+    static constexpr std::array all{"lanes", "runs", "minutes", "volume", "days"};
+};
+template <>
+struct Words<Skill> {
+    static constexpr std::array all{"anyone", "lead", "licensed"};
+};
+template <>
+struct Words<ServiceResult> {
+    static constexpr std::array all{"done", "failed", "found", "withdrawn"};
+};
+
 template <class E>
 QLatin1StringView wordOf(E value) {
     return QLatin1StringView(Words<E>::all.at(size_t(value)));

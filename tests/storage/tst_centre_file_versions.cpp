@@ -31,6 +31,9 @@ CentreFile knownToTheSecond() {
     file.season.orders.clear();
     file.history.movements.clear();
     file.history.counts.clear();
+    file.season.items.clear();
+    file.history.services.clear();
+    file.history.counters.clear();
     return file;
 }
 

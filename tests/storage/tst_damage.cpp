@@ -131,8 +131,10 @@ void TestDamage::examinedMeanwhile() {
     int written = 0;
     for (int i = 0; i < 100; ++i) {
         QByteArray bytes = m_sound;
-        const qsizetype where = i == 0 ? -1 : i < 20 ? 18 + i % 2 : random.bounded(int(bytes.size()));
-        if (where >= 0) bytes[where] = char(bytes[where] ^ (1 << random.bounded(8)));
+        for (int flips = i == 0 ? 0 : std::array{1, 8, 64}[size_t(i % 3)]; flips > 0; --flips) {
+            const qsizetype where = i < 20 ? 18 + i % 2 : random.bounded(int(bytes.size()));  // 18, 19: the file's way of writing
+            bytes[where] = char(bytes[where] ^ (1 << random.bounded(8)));
+        }
         writeBytes(location.path, bytes);
         bool wasSound = false;
         if (const Result<std::unique_ptr<Store>> store = Store::open(location, Access::ReadWrite, Examination::Meanwhile)) {

@@ -90,6 +90,8 @@ void TestRecords::everyKindIsKept() {
     records.insert(records.end(), history.inspections.begin(), history.inspections.end());
     records.insert(records.end(), history.movements.begin(), history.movements.end());
     records.insert(records.end(), history.counts.begin(), history.counts.end());
+    records.insert(records.end(), history.services.begin(), history.services.end());
+    records.insert(records.end(), history.counters.begin(), history.counters.end());
     QVERIFY(store->append(records));
     HistorySlice expected = history;
     expected.jobs.clear();
@@ -150,8 +152,9 @@ void TestRecords::impossibleRecordsAreRefused() {
 void TestRecords::nothingChangesARecord() {
     const std::unique_ptr<Store> store = filled();
     const HistorySlice before = everythingIn(*store);
-    for (const char* table : {"operations", "runs", "run_lanes", "incidents", "hand_overs", "level_readings", "tape_readings",
-                              "inspections", "pattern_versions", "movements", "movement_entries", "stock_counts"})
+    for (const char* table :
+         {"operations", "runs", "run_lanes", "incidents", "hand_overs", "level_readings", "tape_readings", "inspections",
+          "pattern_versions", "movements", "movement_entries", "stock_counts", "service_records", "meter_readings"})
         for (const char* sql : {"UPDATE %1 SET centre_id = centre_id", "DELETE FROM %1"})
             QVERIFY2(!store->database().change(QString(sql).arg(table)), table);
     QVERIFY(everythingIn(*store) == before);

@@ -203,6 +203,53 @@ std::vector<StockCount> counts() {
     return {count, withdrawn};
 }
 
+std::vector<ServiceItem> serviceItems() {
+    Duty turn{{"brush-turn"}, DutyKind::Turn, "Turn the brush"};
+    turn.triggers = {{MeterKind::Lanes, 1'500}, {MeterKind::Days, 90}};
+    turn.dates = {QDate(2027, 8, 1)};
+    turn.steps = {"Unplug the machine", "Turn the brush end for end"};
+    turn.minutes = 25;
+    turn.opensUp = true;
+    turn.parts = {{{"cloth"}, Amount{2'000}}};
+    turn.skill = Skill::Lead;
+    turn.cautions = {"caution.moving-parts"};
+    turn.planned = {12'00, "GBP"};
+    turn.failed = {55'50, "GBP"};
+    ServiceItem brush{{"brush"}, {"m1"}, ItemKind::CushionBrush, "Cushion brush", {turn}, "Soft", false, 0};
+    Duty wipe{{"approach-wipe"}, DutyKind::Clean, "Wipe the approaches"};
+    wipe.triggers = {{MeterKind::Days, 1}};
+    return {{{"approach"}, {}, ItemKind::Approach, "Approaches", {wipe}, {}, true, 0}, brush};
+}
+
+std::vector<ServiceRecord> serviceRecords() {
+    ServiceRecord turned{operation(90), at(460),        PersonId{"ben"},
+                         {"brush"},     {"brush-turn"}, {1'203, 88, Seconds{7'300}, millilitres(41)}};
+    turned.result = ServiceResult::Failed;
+    turned.parts = {{{"cloth"}, Amount{1'500}, "L9"}};
+    turned.cost = {7'25, "GBP"};
+    turned.minutes = 31;
+    turned.finding = "Worn on the left";
+    turned.note = "Half of it was still good";
+    turned.files = {{QByteArray(64, 'a'), "brush.jpg"}};
+    ServiceRecord withdrawn = turned;
+    withdrawn.id = operation(91);
+    withdrawn.at = at(455);
+    withdrawn.result = ServiceResult::Withdrawn;
+    withdrawn.corrects = turned.id;
+    return {turned, withdrawn};
+}
+
+std::vector<MeterReading> counters() {
+    MeterReading shown{operation(92), at(450), PersonId{"ben"}, {"m1"}, MeterKind::Runs, 410, true, false, "New counter", {}};
+    MeterReading right = shown;
+    right.id = operation(93);
+    right.at = at(449);
+    right.shown = 401;
+    right.withdrawn = true;
+    right.corrects = shown.id;
+    return {shown, right};
+}
+
 Series league() {
     Series s;
     s.id = SeriesId{"league"};
@@ -327,6 +374,7 @@ SeasonState fullSeason() {
     season.suppliers = suppliers();
     season.offers = offers();
     season.orders = orders();
+    season.items = serviceItems();
     return season;
 }
 
@@ -356,6 +404,8 @@ HistorySlice fullHistory() {
     h.jobs = {job()};
     h.movements = movements();
     h.counts = counts();
+    h.services = serviceRecords();
+    h.counters = counters();
     return h;
 }
 
@@ -375,6 +425,7 @@ SeasonState withoutVersions(SeasonState season) {
     clear(season.suppliers);
     clear(season.offers);
     clear(season.orders);
+    clear(season.items);
     clear(season.confirmed);
     return season;
 }

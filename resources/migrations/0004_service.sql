@@ -1,0 +1,85 @@
+-- Service: items with their duties, what was done, counters that were read, files that are kept with records, and the work that
+-- machines have done. Meters are lanes, runs, seconds and microlitres. The work follows from the runs that stand, one row each, and
+-- may be made again at any time.
+
+CREATE TABLE service_items (
+  centre_id text NOT NULL,
+  id text NOT NULL,
+  machine text,
+  kind text NOT NULL,
+  name text NOT NULL,
+  duties text NOT NULL,
+  note text NOT NULL,
+  retired bigint NOT NULL,
+  version bigint NOT NULL,
+  PRIMARY KEY (centre_id, id),
+  FOREIGN KEY (centre_id, machine) REFERENCES machines (centre_id, id)
+);
+
+CREATE TABLE service_records (
+  centre_id text NOT NULL,
+  id text NOT NULL,
+  happened_at bigint NOT NULL,
+  person text,
+  item text,
+  duty text,
+  meters text NOT NULL,
+  result text NOT NULL,
+  parts text NOT NULL,
+  cost text NOT NULL,
+  minutes bigint NOT NULL,
+  finding text NOT NULL,
+  note text NOT NULL,
+  files text NOT NULL,
+  corrects text,
+  PRIMARY KEY (centre_id, id),
+  FOREIGN KEY (centre_id, id) REFERENCES operations (centre_id, id),
+  FOREIGN KEY (centre_id, corrects) REFERENCES service_records (centre_id, id) DEFERRABLE INITIALLY DEFERRED,
+  FOREIGN KEY (centre_id, person) REFERENCES people (centre_id, id),
+  FOREIGN KEY (centre_id, item) REFERENCES service_items (centre_id, id)
+);
+
+CREATE TABLE meter_readings (
+  centre_id text NOT NULL,
+  id text NOT NULL,
+  happened_at bigint NOT NULL,
+  person text,
+  machine text,
+  meter text NOT NULL,
+  shown bigint NOT NULL,
+  replaced bigint NOT NULL,
+  withdrawn bigint NOT NULL,
+  note text NOT NULL,
+  corrects text,
+  PRIMARY KEY (centre_id, id),
+  FOREIGN KEY (centre_id, id) REFERENCES operations (centre_id, id),
+  FOREIGN KEY (centre_id, corrects) REFERENCES meter_readings (centre_id, id) DEFERRABLE INITIALLY DEFERRED,
+  FOREIGN KEY (centre_id, person) REFERENCES people (centre_id, id),
+  FOREIGN KEY (centre_id, machine) REFERENCES machines (centre_id, id)
+);
+
+CREATE TABLE attachments (
+  centre_id text NOT NULL,
+  sha256 text NOT NULL,
+  content bytea NOT NULL,
+  PRIMARY KEY (centre_id, sha256)
+);
+
+CREATE TABLE run_work (
+  centre_id text NOT NULL,
+  run_id text NOT NULL,
+  machine text NOT NULL,
+  ends bigint NOT NULL,
+  lanes bigint NOT NULL,
+  runs bigint NOT NULL,
+  seconds bigint NOT NULL,
+  volume_ul bigint NOT NULL,
+  PRIMARY KEY (centre_id, run_id)
+);
+
+CREATE UNIQUE INDEX service_records_by_corrected ON service_records (centre_id, corrects);
+CREATE UNIQUE INDEX meter_readings_by_corrected ON meter_readings (centre_id, corrects);
+CREATE INDEX service_records_by_time ON service_records (centre_id, happened_at);
+CREATE INDEX service_records_by_duty ON service_records (centre_id, duty, happened_at);
+CREATE INDEX meter_readings_by_time ON meter_readings (centre_id, happened_at);
+CREATE INDEX run_work_by_machine ON run_work (centre_id, machine, ends, lanes, runs, seconds, volume_ul);
