@@ -13,7 +13,6 @@ namespace {
 
 constexpr std::uint64_t seed = 0x5a11;
 constexpr int countEvery = 4;  // weeks
-constexpr int ledgerDays = 112;
 constexpr std::int64_t approachPerDay = 310'000;
 const PersonId manager{"rowan"};
 

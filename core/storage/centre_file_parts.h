@@ -30,6 +30,7 @@ void eachList(V& visit, File& file) {
     visit("orders", file.season.orders);
     visit("movements", file.history.movements);
     visit("stock_counts", file.history.counts);
+    visit("kept_forecasts", file.history.forecasts);
 }
 
 }  // namespace laneward

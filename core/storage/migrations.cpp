@@ -17,7 +17,8 @@ constexpr std::array recordTables{RecordTable{1, "operations"},       RecordTabl
                                   RecordTable{1, "hand_overs"},       RecordTable{1, "level_readings"},
                                   RecordTable{2, "tape_readings"},    RecordTable{2, "inspections"},
                                   RecordTable{2, "pattern_versions"}, RecordTable{3, "movements"},
-                                  RecordTable{3, "movement_entries"}, RecordTable{3, "stock_counts"}};
+                                  RecordTable{3, "movement_entries"}, RecordTable{3, "stock_counts"},
+                                  RecordTable{3, "kept_forecasts"}};
 
 QString scriptText(const char* name) {
     QFile file(QString::fromLatin1(name));

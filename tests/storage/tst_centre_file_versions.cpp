@@ -31,6 +31,7 @@ CentreFile knownToTheSecond() {
     file.season.orders.clear();
     file.history.movements.clear();
     file.history.counts.clear();
+    file.history.forecasts.clear();
     return file;
 }
 
