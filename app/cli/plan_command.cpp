@@ -36,7 +36,7 @@ void printJson(const Call& call, const Plan& made, const State& state, const Loa
     QJsonObject json = planJson(made, loaded.speech);
     json["season"] = seasonJson(seasonFigures(state, made));
     json["costs"] = costsJson(eventCosts(loaded.season, made), loaded.season, loaded.speech);
-    json["staff_hours"] = staffJson(staffHours(loaded.season.centre, made), loaded.speech);
+    json["staff_hours"] = staffJson(staffHours(loaded.season, made), loaded.speech);
     print(call, json);
 }
 
@@ -49,7 +49,7 @@ void printCosts(const Call& call, const Plan& made, const Loaded& loaded, bool c
 }
 
 Outcome printStaffHours(const Call& call, const Plan& made, const Loaded& loaded, bool csv) {
-    const std::vector<StaffWeek> weeks = staffHours(loaded.season.centre, made);
+    const std::vector<StaffWeek> weeks = staffHours(loaded.season, made);
     if (csv)
         print(call, staffCsv(weeks, loaded.speech));
     else if (call.options.isSet("format") || !call.options.isSet("pdf"))

@@ -67,6 +67,17 @@ SupplyHistory knownBy(const SupplyHistory& all, const DateRange& days, Instant b
 
 }  // namespace
 
+UseFactors factorsBy(const SeasonState& season, const HistorySlice& records, Instant until) {
+    DriftHistory known{{}, {}, records.patternVersions, season.patterns};
+    for (const RunLog& run : records.runs) {
+        if (run.time.end < until) known.runs.push_back(run);
+    }
+    for (const LevelReading& reading : records.readings) {
+        if (reading.poured && reading.levels.at < until) known.readings.push_back(reading);
+    }
+    return factorsOf(usageOf(known, season.centre));
+}
+
 void addForecasts(const SeasonState& season, HistorySlice& records, QDate today) {
     const QDate first = today.addDays(-ledgerDays);
     const Plan all = planFrom(season, first, today.addDays(keptHorizons.back()));

@@ -1,7 +1,7 @@
 // The parts that demoCentre() puts together.
 #pragma once
 
-#include "core/season/season.h"
+#include "core/season/bookings.h"
 #include "core/storage/store.h"
 
 #include <cstdint>
@@ -47,6 +47,8 @@ void addFills(HistorySlice& records, const SeasonState& season, QDate today);
 void addTapes(HistorySlice& records, const SeasonState& season, QDate today);
 /// Sixteen weeks of stock, with suppliers, orders and counts. To be called when all runs and readings are there.
 void addSupplies(SeasonState& season, HistorySlice& records, QDate today);
+/// What machines really take, as the program would have learned it from the fills until then.
+UseFactors factorsBy(const SeasonState& season, const HistorySlice& records, Instant until);
 /// What the program would have kept each morning since: its own forecasts, from what was known by then. To be called last.
 void addForecasts(const SeasonState& season, HistorySlice& records, QDate today);
 /// Inspections of some lanes through two years.

@@ -128,6 +128,7 @@ public:
 
     void run(QDate first, QDate today) {
         begin(first);
+        m_books.factors = factorsBy(m_season, m_records, dayOf(m_season.centre, first).begin);
         m_lastMorning = dayOf(m_season.centre, today).begin;
         m_runs = ordered(m_records.runs, [](const RunLog& r) { return r.time.end; });
         m_readings = ordered(m_records.readings, [](const LevelReading& r) { return r.levels.at; });
@@ -259,6 +260,7 @@ private:
     }
 
     void monday(QDate date, bool counts) {
+        m_books.factors = factorsBy(m_season, m_records, dayOf(m_season.centre, date).begin);
         if (counts) count(date);
         wear(date);
         std::map<SupplierId, Order> wanted;

@@ -15,8 +15,11 @@ public:
     explicit ForecastKeeper(Session& session, std::chrono::milliseconds after = std::chrono::seconds(8),
                             QObject* parent = nullptr);
 
+    bool isBusy() const { return m_asker.isBusy(); }
+
 Q_SIGNALS:
     void kept(QDate day);
+    void looked();  ///< the day was looked at, whatever came of it
 
 private:
     void wait();

@@ -1,19 +1,8 @@
 #include "app/edits/stock_runner.h"
 
-#include <QThreadPool>
-
 #include <atomic>
 
 namespace laneward {
-
-namespace {
-
-QThreadPool& pool() {
-    static QThreadPool threads;
-    return threads;
-}
-
-}  // namespace
 
 /// How long stock lasts, and the jobs that take from it.
 struct StockRunner::Ahead {
@@ -106,6 +95,11 @@ void StockRunner::Work::deliver(const Question& question, StockAnswer answer) {
         Qt::QueuedConnection);
 }
 
+QThreadPool& StockRunner::threads() {
+    static QThreadPool pool;
+    return pool;
+}
+
 StockRunner::StockRunner(QObject* parent) : QObject(parent), m_work(std::make_shared<Work>()) { m_work->owner = this; }
 
 StockRunner::~StockRunner() {
@@ -122,7 +116,7 @@ void StockRunner::ask(std::shared_ptr<const StockBase> base, std::shared_ptr<con
     m_work->next = Question{m_asked, std::move(base), std::move(changed), std::move(answered)};
     if (m_work->running) return;
     m_work->running = true;
-    pool().start([work = m_work] { Work::run(work); });
+    threads().start([work = m_work] { Work::run(work); });
 }
 
 void StockRunner::leave() {

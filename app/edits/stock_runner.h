@@ -12,6 +12,7 @@
 #include "core/season/supply_difference.h"
 
 #include <QObject>
+#include <QThreadPool>
 
 namespace laneward {
 
@@ -42,6 +43,7 @@ public:
     /// No answer is wanted any more.
     void leave();
     bool isBusy() const { return m_busy; }
+    static QThreadPool& threads();  ///< that all runners work on
 
 private:
     struct Ahead;

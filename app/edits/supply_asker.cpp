@@ -46,6 +46,9 @@ public:
             m_owner.take(number, done);
         });
         if (question.mayKeep) keep(question, {question.season, *ahead, answer->learned, history->stock.movements, question.now});
+        QMetaObject::invokeMethod(&m_owner, [this, number = question.number] {
+            if (m_owner.m_newest == number) Q_EMIT m_owner.settled();
+        });
     }
 
 private:

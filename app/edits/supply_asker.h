@@ -49,6 +49,7 @@ Q_SIGNALS:
     void failed(const laneward::Error& why);  ///< the past could not be read
     void progressed(double done);             ///< 0 to 1, a few times a second
     void kept(QDate day);                     ///< that day's forecast, by us; after answered()
+    void settled();                           ///< after answered(), and after whatever became of keeping
 
 private:
     class Worker;

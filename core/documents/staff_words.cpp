@@ -59,7 +59,8 @@ QStringList staffTotal(const StaffWeek& week, const Speech& speech) {
 QString staffNote() {
     return say(QT_TRANSLATE_NOOP("wording",
                                  "A machine that is attended binds one person from the moment it is readied until it is back. "
-                                 "Overtime is what lies outside the paid time of every shift. Times are those of the plan."));
+                                 "Overtime is what lies outside the paid time of every shift. Days ahead are those of the "
+                                 "plan, days that are over those of the runs on record."));
 }
 
 QString staffText(const std::vector<StaffWeek>& weeks, const Speech& speech) {

@@ -59,7 +59,9 @@ std::vector<DifferenceLine> stockLines(const SupplyDifference& change, const Sea
         lines.push_back(runOutLine(shift, season, speech));
     for (const OrderShift& shift : change.orders)
         lines.push_back(orderLine(shift, season, speech));
-    if (lines.empty()) lines.push_back({Kind::Stock, say(QT_TRANSLATE_NOOP("wording", "Stock lasts as long as before."))});
+    if (lines.empty())
+        lines.push_back(
+            {Kind::Stock, say(QT_TRANSLATE_NOOP("wording", "Nothing runs out or has to be ordered on another day."))});
     return lines;
 }
 

@@ -7,7 +7,7 @@
 namespace laneward {
 
 /// "Amber runs out 3 days earlier (Sat 12/12/2026).", "Order Amber by Wed 2/12/2026 instead of Sat 5/12/2026."; one line that
-/// says so when stock lasts as long as before.
+/// says so when no such day changes.
 std::vector<DifferenceLine> stockLines(const SupplyDifference& change, const SeasonState& season, const Speech& speech);
 /// "Product cost +14.20 GBP, without Clear, which has no price."
 DifferenceLine costLine(const ProductCost& cost, const Speech& speech);

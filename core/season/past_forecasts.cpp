@@ -71,6 +71,36 @@ private:
     std::vector<AtLine> m_lines;
 };
 
+/// What the ledger says has gone.
+class Gone {
+public:
+    Gone(const std::vector<Movement>& movements, const SupplyId& supply) {
+        for (const Movement& movement : movements) {
+            const Amount amount = goneIn(movement, supply);
+            if (amount != Amount{0}) m_parts.push_back({movement.at, amount, movement.source == MovementSource::Run});
+        }
+    }
+
+    /// All until `begin`, as far as it was known at `at`, near it. A fill or count tells of everything before it: where the day
+    /// begins earlier, only what runs took since is not of that day; where it begins later, what went until then belongs to it.
+    Amount asOf(Instant begin, Instant at) const {
+        Amount sum;
+        for (const Part& part : m_parts) {
+            const bool before = part.at <= (part.isRun ? begin : std::max(begin, at));
+            if (before) sum += part.amount;
+        }
+        return sum;
+    }
+
+private:
+    struct Part {
+        Instant at;
+        Amount amount;
+        bool isRun = false;
+    };
+    std::vector<Part> m_parts;
+};
+
 std::vector<Instant> countedAt(const SupplyHistory& history, const Supply& supply, Instant begin) {
     std::vector<Instant> times;
     for (const StockCount* count : countsOf(supply, history.stock.counts)) {
@@ -86,22 +116,16 @@ std::vector<KnownUse> knownUse(const SeasonState& season, const SupplyHistory& h
     const Instant begin = dayOf(season.centre, history.days.first).begin;
     const std::vector<Instant> times =
         supply.basis == UseBasis::Machine ? Fills(season, history, supply).knownFrom(begin) : countedAt(history, supply, begin);
-    std::vector<Movement> movements = history.stock.movements;
-    std::stable_sort(movements.begin(), movements.end(), [](const Movement& a, const Movement& b) { return a.at < b.at; });
+    const Gone gone(history.stock.movements, supply.id);
     std::vector<KnownUse> known;
-    Amount since;
-    auto movement = movements.begin();
+    Amount before;
     for (const Instant at : times) {
-        for (; movement != movements.end() && movement->at <= at; ++movement)
-            since += goneIn(*movement, supply.id);
         const QDate day = nearestDay(season.centre, at);
-        if (!known.empty() && known.back().day == day)
-            known.back().used += since;
-        else
-            known.push_back({day, known.empty() ? Amount{0} : since});
-        since = {};
+        if (!known.empty() && known.back().day >= day) continue;
+        const Amount sum = gone.asOf(dayOf(season.centre, day).begin, at);
+        known.push_back({day, known.empty() ? Amount{0} : sum - before});
+        before = sum;
     }
-    if (!known.empty()) known.front().used = {};
     return known;
 }
 

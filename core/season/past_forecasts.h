@@ -15,7 +15,7 @@
 
 namespace laneward {
 
-/// Days ascending; the fill or count stands for the beginning of the nearest day.
+/// Days ascending; a fill or count stands for the beginning of the nearest day, less or more what runs took between both.
 std::vector<KnownUse> knownUse(const SeasonState& season, const SupplyHistory& history, const Supply& supply);
 
 /// Of each supply that is kept and scored.

@@ -17,6 +17,10 @@
 
 namespace laneward {
 
+/// Days ahead that are kept. Use has the course of a week, so that all of the first one's days are; between two horizons after it
+/// quantiles follow the median's course in the first week, where each of its days is kept, else a straight line.
+inline constexpr std::array<int, 12> keptHorizons{1, 2, 3, 4, 5, 6, 7, 14, 21, 28, 42, 56};
+
 /// The rule that a forecast to be kept is made with.
 ForecastRule keptRule();
 /// From a forecast by that rule.

@@ -14,8 +14,6 @@
 namespace laneward {
 
 inline constexpr std::array<double, 5> keptLevels{0.05, 0.25, 0.5, 0.75, 0.95};
-/// Days ahead that are kept; between two of them quantiles are taken on a straight line.
-inline constexpr std::array<int, 9> keptHorizons{1, 3, 7, 10, 14, 21, 28, 42, 56};
 
 struct KeptUse {
     int days = 0;                               ///< horizon, from the beginning of the forecast's day

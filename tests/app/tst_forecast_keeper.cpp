@@ -9,6 +9,7 @@
 #include <QLabel>
 #include <QSignalSpy>
 #include <QTest>
+#include <QThread>
 
 using namespace laneward;
 
@@ -20,7 +21,7 @@ const DateRange always{QDate(2000, 1, 1), QDate(2100, 1, 1)};
 
 class SetClock : public Clock {
 public:
-    explicit SetClock(Instant at) : at(at) {}
+    explicit SetClock(Instant begin) : at(begin) {}
     Instant now() const override { return at; }
     Instant at;
 };
@@ -46,6 +47,10 @@ private Q_SLOTS:
     void theDemoIsScored();
 
 private:
+    static bool hasLooked(const ForecastKeeper& keeper) {
+        QSignalSpy spy(&keeper, &ForecastKeeper::looked);
+        return spy.wait(patience);
+    }
     std::vector<KeptForecast> kept() const { return *m_session->store().keptForecasts(always); }
 
     std::unique_ptr<support::StockedHouse> m_house;
@@ -58,6 +63,7 @@ void ForecastKeeperTest::init() {
     m_clock.at = morning;
     m_house = std::make_unique<support::StockedHouse>();
     m_session = std::make_unique<Session>(*Store::open(m_house->location(), Access::ReadWrite), m_clock);
+    m_session->setPerson({"ada"});
 }
 
 void ForecastKeeperTest::cleanup() {
@@ -81,11 +87,11 @@ void ForecastKeeperTest::theDayIsKeptOnce() {
     QVERIFY(m_session->apply("Rename", {RowChange<Series>{before, after}}));
     SupplyAsker asker;
     QSignalSpy again(&asker, &SupplyAsker::kept);
-    QSignalSpy answers(&asker, &SupplyAsker::answered);
+    QSignalSpy answers(&asker, &SupplyAsker::settled);
     asker.ask(*m_session);
     QTRY_COMPARE_WITH_TIMEOUT(answers.count(), 1, patience);
     ForecastKeeper second(*m_session, atOnce);
-    QTest::qWait(300);
+    QVERIFY(hasLooked(second));
     QCOMPARE(again.count(), 0);
     QCOMPARE(kept().size(), size_t{1});
 }
@@ -106,10 +112,10 @@ void ForecastKeeperTest::whatIsKeptAlreadyStays() {
     QVERIFY(m_session->store().keepForecast(mine));
     ForecastKeeper keeper(*m_session, atOnce);
     SupplyAsker asker;
-    QSignalSpy answers(&asker, &SupplyAsker::answered);
+    QSignalSpy answers(&asker, &SupplyAsker::settled);
     asker.ask(*m_session);
+    QVERIFY(hasLooked(keeper));
     QTRY_COMPARE_WITH_TIMEOUT(answers.count(), 1, patience);
-    QTest::qWait(300);
     QVERIFY((kept() == std::vector{mine}));
 }
 
@@ -118,10 +124,10 @@ void ForecastKeeperTest::aReaderKeepsNone() {
     QVERIFY(m_session->isReadOnly());
     ForecastKeeper keeper(*m_session, atOnce);
     SupplyAsker asker;
-    QSignalSpy answers(&asker, &SupplyAsker::answered);
+    QSignalSpy answers(&asker, &SupplyAsker::settled);
     asker.ask(*m_session);
+    QVERIFY(hasLooked(keeper));
     QTRY_COMPARE_WITH_TIMEOUT(answers.count(), 1, patience);
-    QTest::qWait(300);
     QVERIFY(kept().empty());
 }
 
@@ -138,14 +144,15 @@ void ForecastKeeperTest::withoutSuppliesThereIsNothing() {
     support::StockedHouse bare({}, support::eveningSeason());
     Session session(*Store::open(bare.location(), Access::ReadWrite), m_clock);
     ForecastKeeper keeper(session, atOnce);
-    QTest::qWait(300);
+    QVERIFY(hasLooked(keeper));
     QVERIFY(session.store().keptForecasts(always)->empty());
 }
 
 void ForecastKeeperTest::closingWhileBusyIsClean() {
     for (const int wait : {0, 5, 40, 150}) {
         ForecastKeeper keeper(*m_session, atOnce);
-        QTest::qWait(wait);
+        QTRY_VERIFY_WITH_TIMEOUT(keeper.isBusy() || !kept().empty(), patience);
+        QThread::msleep(unsigned(wait));
     }
     QVERIFY(kept().size() <= 1);
 }

@@ -39,7 +39,7 @@ StaffPanel::StaffPanel(Session& session, QWidget* parent) : QFrame(parent), m_se
 void StaffPanel::build() {
     setFrameShape(QFrame::StyledPanel);
     setAccessibleName(tr("Staff hours"));
-    setMinimumWidth(470);
+    setMinimumWidth(480);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(12, 10, 12, 10);
     column->addWidget(headingLabel(tr("Staff hours"), this));
@@ -85,8 +85,8 @@ void StaffPanel::setDays(const DateRange& days) {
 void StaffPanel::fill() {
     const Speech speech = m_session.speech();
     const Plan& plan = m_days.days() == 1 ? m_session.planOf(m_days.first) : m_session.planOf(m_days);
-    m_weeks = staffHours(m_session.season().centre, plan);
-    m_title->setText(tr("%1 to %2, by the plan", "dates").arg(dayText(m_days.first, speech), dayText(m_days.last, speech)));
+    m_weeks = staffHours(m_session.season(), plan);
+    m_title->setText(tr("%1 to %2", "dates").arg(dayText(m_days.first, speech), dayText(m_days.last, speech)));
     m_model->clear();
     m_model->setHorizontalHeaderLabels(staffHeader());
     Seconds bound;
@@ -108,7 +108,7 @@ void StaffPanel::fill() {
         }
     }
     m_list->sortByColumn(0, Qt::AscendingOrder);
-    fitColumns(*m_list);
+    fitColumns(*m_list, 5);
     m_total->setText(overtime > Seconds{0}
                          ? tr("In all %1, of them %2 overtime").arg(durationText(bound, speech), durationText(overtime, speech))
                          : tr("In all %1, no overtime").arg(durationText(bound, speech)));

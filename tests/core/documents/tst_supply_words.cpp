@@ -122,7 +122,7 @@ private Q_SLOTS:
                                    "! Order Amber too, by Sat 12/12/2026.",
                                    "No need to order Amber by Sat 12/12/2026."};
         QCOMPARE(lines, expected);
-        QCOMPARE(stockLines({}, season(), plain()).front().words, QString("Stock lasts as long as before."));
+        QCOMPARE(stockLines({}, season(), plain()).front().words, QString("Nothing runs out or has to be ordered on another day."));
     }
 
     void changesOfCost() {

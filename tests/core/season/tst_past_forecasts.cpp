@@ -94,6 +94,7 @@ class PastForecastsTest : public QObject {
 private Q_SLOTS:
     void useIsKnownWhenEachMachineWasFilled();
     void aMachineThatStoodStillIsKnown();
+    void runsBetweenAFillAndTheDayAreTold();
     void toppingUpTellsNothing();
     void countsTellTheRest();
     void partsAreNotScored();
@@ -145,6 +146,22 @@ void PastForecastsTest::aMachineThatStoodStillIsKnown() {
     known = knownUse(season, history, season.supplies[0]);
     QCOMPARE(known.size(), size_t{2});
     QVERIFY(is(known[0], 6, 0));
+}
+
+/// Filled at 10 after a run at 9: that run is of the day that had begun at 5. Filled at 20: a run at 22 is still of that day.
+void PastForecastsTest::runsBetweenAFillAndTheDayAreTold() {
+    SeasonState season = seasonOfTwo();
+    season.centre.machines.pop_back();
+    std::vector<Movement> movements{took("amber", at(1, 3), 5), took("amber", at(4, 9), 40), took("amber", at(10, 16), 300),
+                                    took("amber", at(10, 22), 60), took("amber", at(11, 9), 1'000)};
+    for (Movement& movement : movements)
+        movement.source = MovementSource::Run;
+    movements.push_back(took("amber", at(4, 10), 7));  // what the fill found
+    const SupplyHistory history = historyOf(movements, {filled("m1", at(4, 10)), filled("m1", at(10, 20))}, {});
+    const std::vector<KnownUse> known = knownUse(season, history, season.supplies[0]);
+    QCOMPARE(known.size(), size_t{2});
+    QVERIFY(is(known[0], 4, 0));
+    QVERIFY2(is(known[1], 11, 40 + 300 + 60), qPrintable(QString::number(known[1].used.value)));
 }
 
 void PastForecastsTest::toppingUpTellsNothing() {
@@ -225,8 +242,9 @@ void PastForecastsTest::aDayIsKeptWhole() {
     // 390 µL times 10 on 100 lanes: nothing of it is used before the third day.
     const double planned =
         double(nominalUse(season.centre.machines[0], 0, Treatment::CleanAndCondition, &season.patterns[0], 100).value);
-    QVERIFY(amber.horizons[0].use[2] < Amount{std::int64_t(planned / 10)});
-    QVERIFY(std::abs(double(amber.horizons[1].use[2].value) / planned - 1) < 0.1);
+    QVERIFY(amber.horizons[1].use[2] < Amount{std::int64_t(planned / 10)});
+    QCOMPARE(amber.horizons[2].days, 3);
+    QVERIFY(std::abs(double(amber.horizons[2].use[2].value) / planned - 1) < 0.1);
     QVERIFY(*forecast == *forecastToKeep(questionOf(season, ahead, learned, at(0, 6))));
     QVERIFY(!forecastToKeep(questionOf(season, ahead, learned, at(0, 6)), keptRule(), [] { return true; }));
     ahead.range.last = ahead.range.last.addDays(-1);
