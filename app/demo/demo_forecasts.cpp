@@ -9,7 +9,7 @@ namespace laneward::demo {
 namespace {
 
 constexpr int warmUp = 21;  // days of the ledger before anything is forecast
-constexpr int paths = 1'000;
+constexpr int paths = 400;
 constexpr std::int64_t fewNodes = 8 * nodesFor;
 
 /// The plan of all days that forecasts look at; what treatments take hardly depends on their order.

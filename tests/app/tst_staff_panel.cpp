@@ -217,6 +217,7 @@ void StaffPanelTest::pictures() {
     page.editSeries(plan.jobs.front().neededBy.front().series);
     auto* editor = page.findChild<EventEditor*>();
     QTRY_VERIFY_WITH_TIMEOUT(!editor->consequences().isEmpty(), patience);
+    QVERIFY(support::picture(page, "event-cost-top"));  // lays it out
     auto* bar = editor->findChild<QScrollArea*>()->verticalScrollBar();
     bar->setValue(bar->maximum());
     QVERIFY(support::picture(page, "event-cost-dark"));

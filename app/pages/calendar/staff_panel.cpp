@@ -39,7 +39,7 @@ StaffPanel::StaffPanel(Session& session, QWidget* parent) : QFrame(parent), m_se
 void StaffPanel::build() {
     setFrameShape(QFrame::StyledPanel);
     setAccessibleName(tr("Staff hours"));
-    setMinimumWidth(480);
+    setMinimumWidth(526);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(12, 10, 12, 10);
     column->addWidget(headingLabel(tr("Staff hours"), this));
@@ -108,7 +108,7 @@ void StaffPanel::fill() {
         }
     }
     m_list->sortByColumn(0, Qt::AscendingOrder);
-    fitColumns(*m_list, 5);
+    fitColumns(*m_list);
     m_total->setText(overtime > Seconds{0}
                          ? tr("In all %1, of them %2 overtime").arg(durationText(bound, speech), durationText(overtime, speech))
                          : tr("In all %1, no overtime").arg(durationText(bound, speech)));
