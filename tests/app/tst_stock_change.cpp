@@ -8,10 +8,12 @@
 #include "app/widgets/date_bar.h"
 #include "app/widgets/difference_panel.h"
 #include "core/documents/supply_difference_words.h"
+#include "tests/support/demo_session.h"
 #include "tests/support/looks.h"
 #include "tests/support/stocked_house.h"
 
 #include <QCheckBox>
+#include <QElapsedTimer>
 #include <QFile>
 #include <QLabel>
 #include <QSignalSpy>
@@ -58,6 +60,7 @@ private Q_SLOTS:
     void nothingIsAnsweredAfterLeaving();
     void closingWhileBusyIsClean();
     void stockFollowsTheProof();
+    void theFirstAnswerDoesNotWait();
     void withoutSuppliesNobodyAsks();
     void draggingInTheWeekTellsIt();
     void draggingOnLanesTellsIt();
@@ -202,6 +205,44 @@ void StockChangeTest::stockFollowsTheProof() {
     runner.leave();
     settle();
     QVERIFY(!last);
+}
+
+/// A question on the demo centre, then others as while a mouse moves: the first answer never waits for the stock of the one
+/// before.
+void StockChangeTest::theFirstAnswerDoesNotWait() {
+    support::DemoSession demo;
+    WhatIfRunner runner(demo.session());
+    QElapsedTimer clock;
+    qint64 first = -1, last = -1, stock = -1;
+    connect(&runner, &WhatIfRunner::answered, this, [&] {
+        if (first < 0) first = clock.elapsed();
+        last = clock.elapsed();
+    });
+    connect(&runner, &WhatIfRunner::stockAnswered, this, [&] { stock = clock.elapsed(); });
+    const auto moved = [&](int quarters) {
+        State state = demo.session().planningState();
+        state.series.front().start = shifted(state.series.front().start, minutes(15 * quarters));
+        return state;
+    };
+    for (int n = 1; n <= 4; ++n) {
+        first = last = stock = -1;
+        clock.start();
+        runner.ask(evening, moved(n));
+        QTRY_VERIFY_WITH_TIMEOUT(stock >= 0, 2 * patience);
+        qInfo("question %d: first answer %lld ms, last %lld ms, stock %lld ms", n, first, last, stock);
+        QVERIFY(first >= 0 && first <= last && last <= stock);
+    }
+    // In the middle of working out stock the next question is answered first.
+    first = last = stock = -1;
+    clock.start();
+    runner.ask(evening, moved(5));
+    QTRY_VERIFY_WITH_TIMEOUT(last >= 0, patience);
+    first = -1;
+    clock.start();
+    runner.ask(evening, moved(6));
+    QTRY_VERIFY_WITH_TIMEOUT(first >= 0, patience);
+    qInfo("question while stock is worked out: first answer %lld ms", first);
+    runner.leave();
 }
 
 void StockChangeTest::withoutSuppliesNobodyAsks() {
