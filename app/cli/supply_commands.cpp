@@ -1,6 +1,7 @@
 #include "app/cli/command_list.h"
 #include "app/paper/order_painter.h"
 #include "core/documents/supply_words.h"
+#include "core/season/past_forecasts.h"
 #include "core/storage/booked.h"
 
 #include <algorithm>
@@ -16,19 +17,14 @@ constexpr std::int64_t planNodes = 8 * nodesFor;
 
 struct Asked {
     Loaded loaded;
+    SupplyHistory history;
+    SupplyLearning learned;
+    Plan ahead;
     SupplyOutlook outlook;
 };
 
-Result<SupplyOutlook> outlookOf(const Loaded& loaded, int days) {
-    const SeasonState& season = loaded.season;
-    const QDate today = dateOf(season.centre, loaded.now);
-    const Result<SupplyHistory> history = supplyHistory(*loaded.store, season, loaded.now);
-    if (!history) return history.error();
-    const Plan ahead = laneward::plan(planningState(season, loaded.now), loaded.now, {today, today.addDays(days - 1)}, planNodes);
-    const SupplyLearning learned = learnSupplies(season, *history);
-    OutlookRule rule;
-    rule.days = days;
-    return *supplyOutlook({season, ahead, learned, history->stock.movements, loaded.now}, rule);
+OutlookQuestion questionOf(const Asked& asked) {
+    return {asked.loaded.season, asked.ahead, asked.learned, asked.history.stock.movements, asked.loaded.now};
 }
 
 Result<Asked> ask(const Call& call) {
@@ -39,9 +35,37 @@ Result<Asked> ask(const Call& call) {
     if (!until) return until.error();
     const qint64 days = today.daysTo(*until) + 1;
     if (days < 1 || days > mostDays) return wrongUsage("cli.bad-until", until->toString(Qt::ISODate), {std::int64_t{mostDays}});
-    Result<SupplyOutlook> outlook = outlookOf(*loaded, int(days));
-    if (!outlook) return outlook.error();
-    return Asked{std::move(*loaded), std::move(*outlook)};
+    Asked asked{*std::move(loaded), {}, {}, {}, {}};
+    const SeasonState& season = asked.loaded.season;
+    Result<SupplyHistory> history = supplyHistory(*asked.loaded.store, season, asked.loaded.now);
+    if (!history) return history.error();
+    asked.history = *std::move(history);
+    asked.ahead = plan(planningState(season, asked.loaded.now), asked.loaded.now, {today, *until}, planNodes);
+    asked.learned = learnSupplies(season, asked.history);
+    OutlookRule rule;
+    rule.days = int(days);
+    asked.outlook = *supplyOutlook(questionOf(asked), rule);
+    return asked;
+}
+
+Result<PastScores> scoresOf(const Asked& asked) {
+    const auto kept = asked.loaded.store->keptForecasts(asked.history.days);
+    if (!kept) return kept.error();
+    return scoresOf(asked.loaded.season, asked.history, *kept);
+}
+
+/// The forecast of today, once, to be scored later. A clock that was given on the command line makes none: that day would have
+/// the forecast of another. Nor does a centre that is only read.
+Outcome keep(const Call& call, const Asked& asked) {
+    const QDate today = asked.outlook.today;
+    const auto known = asked.loaded.store->keptForecasts({today, today});
+    if (!known) return known.error();
+    if (call.options.isSet("now") || !known->empty()) return Nothing{};
+    const std::optional<KeptForecast> forecast = forecastToKeep(questionOf(asked));
+    if (!forecast) return Nothing{};
+    const Result<std::unique_ptr<Store>> store = openStore(call, Access::ReadWrite);
+    if (!store) return store.error();
+    return (*store)->isReadOnly() ? Outcome(Nothing{}) : (*store)->keepForecast(*forecast);
 }
 
 /// Leaves the proposals to one supplier, by id or name.
@@ -78,17 +102,20 @@ Status forecast(const Call& call) {
     const Result<Asked> asked = ask(call);
     if (!asked) return asked.error();
     const SeasonState& season = asked->loaded.season;
+    if (const Outcome kept = keep(call, *asked); !kept) return kept.error();
     const bool due = !dueOrders(asked->outlook.plan, asked->outlook.today).empty();
     if (call.options.isSet("due")) {
         if (due) print(call, supplyHeadline(asked->outlook, season, asked->loaded.speech) + "\n");
         return due ? 1 : 0;
     }
+    const Result<PastScores> scores = scoresOf(*asked);
+    if (!scores) return scores.error();
     if (*format == "json")
-        print(call, supplyJson(asked->outlook, season));
+        print(call, supplyJson(asked->outlook, *scores, season));
     else if (*format == "csv")
         print(call, supplyCsv(asked->outlook, season));
     else
-        print(call, supplyText(asked->outlook, season, asked->loaded.speech));
+        print(call, supplyText(asked->outlook, *scores, season, asked->loaded.speech));
     return 0;
 }
 

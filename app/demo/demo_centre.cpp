@@ -25,6 +25,7 @@ CentreFile demoCentre(Instant now) {
     file.season.series = demo::events(today);
     file.history = demo::yearOfRecords(file.season, today);
     demo::addSupplies(file.season, file.history, today);
+    demo::addForecasts(file.season, file.history, today);
     return file;
 }
 

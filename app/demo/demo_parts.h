@@ -1,7 +1,7 @@
 // The parts that demoCentre() puts together.
 #pragma once
 
-#include "core/season/season.h"
+#include "core/season/bookings.h"
 #include "core/storage/store.h"
 
 #include <cstdint>
@@ -9,6 +9,7 @@
 namespace laneward::demo {
 
 inline constexpr int historyDays = 364;        ///< whole weeks, so that weekdays stay what they are
+inline constexpr int ledgerDays = 112;         ///< of stock
 inline constexpr int relevelledDaysAgo = 170;  ///< lanes 11 and 12
 
 /// splitmix64 (Steele, Lea, Flood 2014, figure 1): tiny, and the same everywhere, which std distributions are not.
@@ -44,8 +45,12 @@ HistorySlice yearOfRecords(const SeasonState& season, QDate today);
 void addFills(HistorySlice& records, const SeasonState& season, QDate today);
 /// Tapes of the year's runs: what the film should be, as people read it.
 void addTapes(HistorySlice& records, const SeasonState& season, QDate today);
-/// Sixteen weeks of stock, with suppliers, orders and counts. To be called last.
+/// Sixteen weeks of stock, with suppliers, orders and counts. To be called when all runs and readings are there.
 void addSupplies(SeasonState& season, HistorySlice& records, QDate today);
+/// What machines really take, as the program would have learned it from the fills until then.
+UseFactors factorsBy(const SeasonState& season, const HistorySlice& records, Instant until);
+/// What the program would have kept each morning since: its own forecasts, from what was known by then. To be called last.
+void addForecasts(const SeasonState& season, HistorySlice& records, QDate today);
 /// Inspections of some lanes through two years.
 void addInspections(HistorySlice& records, const SeasonState& season, QDate today);
 

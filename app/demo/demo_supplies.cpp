@@ -13,7 +13,6 @@ namespace {
 
 constexpr std::uint64_t seed = 0x5a11;
 constexpr int countEvery = 4;  // weeks
-constexpr int ledgerDays = 112;
 constexpr std::int64_t approachPerDay = 310'000;
 const PersonId manager{"rowan"};
 
@@ -129,6 +128,7 @@ public:
 
     void run(QDate first, QDate today) {
         begin(first);
+        m_books.factors = factorsBy(m_season, m_records, dayOf(m_season.centre, first).begin);
         m_lastMorning = dayOf(m_season.centre, today).begin;
         m_runs = ordered(m_records.runs, [](const RunLog& r) { return r.time.end; });
         m_readings = ordered(m_records.readings, [](const LevelReading& r) { return r.levels.at; });
@@ -260,6 +260,7 @@ private:
     }
 
     void monday(QDate date, bool counts) {
+        m_books.factors = factorsBy(m_season, m_records, dayOf(m_season.centre, date).begin);
         if (counts) count(date);
         wear(date);
         std::map<SupplierId, Order> wanted;

@@ -22,6 +22,7 @@ struct SupplyAsker::Question {
     SeasonState season;
     State state;
     Instant now;
+    bool mayKeep = false;
 };
 
 class SupplyAsker::Worker : public QObject {
@@ -39,9 +40,14 @@ public:
         }
         tell(question, historyShare);
         auto answer = std::make_shared<SupplyAnswer>();
-        if (isLate(question) || !work(question, *history, *answer) || isLate(question)) return;
+        const std::optional<Plan> ahead = isLate(question) ? std::nullopt : work(question, *history, *answer);
+        if (!ahead || isLate(question)) return;
         QMetaObject::invokeMethod(&m_owner, [this, number = question.number, done = std::shared_ptr<const SupplyAnswer>(answer)] {
             m_owner.take(number, done);
+        });
+        if (question.mayKeep) keep(question, {question.season, *ahead, answer->learned, history->stock.movements, question.now});
+        QMetaObject::invokeMethod(&m_owner, [this, number = question.number] {
+            if (m_owner.m_newest == number) Q_EMIT m_owner.settled();
         });
     }
 
@@ -60,26 +66,44 @@ private:
         return history;
     }
 
-    bool work(const Question& question, const SupplyHistory& history, SupplyAnswer& answer) {
+    /// The plan ahead; nothing when it was cancelled.
+    std::optional<Plan> work(const Question& question, const SupplyHistory& history, SupplyAnswer& answer) {
         const auto cancelled = [this, &question] { return isLate(question); };
         answer.learned = learnSupplies(question.season, history);
         for (const ProductUsage& usage : answer.learned.machines) {
-            if (cancelled()) return false;
+            if (cancelled()) return std::nullopt;
             const Machine* machine = findMachine(question.season.centre, usage.machine);
             if (machine)
                 answer.fills.push_back({usage.machine, usage.product, fillPoints(history.drift, *machine, usage.product).points});
         }
+        if (const auto past = m_store->keptForecasts(history.days)) answer.scores = scoresOf(question.season, history, *past);
         const QDate today = dateOf(question.season.centre, question.now);
         const OutlookRule rule;
-        const Plan ahead = plan(question.state, question.now, {today, today.addDays(rule.days - 1)}, fewNodes, cancelled);
-        if (cancelled()) return false;
+        Plan ahead = plan(question.state, question.now, {today, today.addDays(rule.days - 1)}, fewNodes, cancelled);
+        if (cancelled()) return std::nullopt;
         tell(question, planShare);
         const auto heard = [&](double done) { tell(question, planShare + done * (forecastsShare - planShare)); };
         std::optional<SupplyOutlook> outlook = supplyOutlook(
             {question.season, ahead, answer.learned, history.stock.movements, question.now}, rule, {cancelled, heard});
-        if (!outlook) return false;
+        if (!outlook) return std::nullopt;
         answer.outlook = *std::move(outlook);
-        return true;
+        return ahead;
+    }
+
+    /// Once a day; what fails now is tried behind the next answer.
+    void keep(const Question& question, const OutlookQuestion& asked) {
+        const QDate today = dateOf(question.season.centre, question.now);
+        if (m_keptOn == today) return;
+        const auto known = m_store->keptForecasts({today, today});
+        if (!known) return;
+        if (known->empty()) {
+            const auto forecast = forecastToKeep(asked, keptRule(), [this, &question] { return isLate(question); });
+            if (!forecast) return;
+            const Result<std::unique_ptr<Store>> store = Store::open(question.location, Access::ReadWrite);
+            if (!store || !(*store)->keepForecast(*forecast)) return;
+            QMetaObject::invokeMethod(&m_owner, [this, today] { Q_EMIT m_owner.kept(today); });
+        }
+        m_keptOn = today;
     }
 
     void tell(const Question& question, double done) {
@@ -92,6 +116,7 @@ private:
 
     SupplyAsker& m_owner;
     std::unique_ptr<Store> m_store;
+    QDate m_keptOn;
     QElapsedTimer m_since;
 };
 
@@ -111,8 +136,8 @@ SupplyAsker::~SupplyAsker() {
 
 void SupplyAsker::ask(Session& session) {
     m_busy = true;
-    auto question = std::make_shared<Question>(
-        Question{++m_newest, session.store().location(), session.season(), session.planningState(), session.now()});
+    auto question = std::make_shared<Question>(Question{++m_newest, session.store().location(), session.season(),
+                                                        session.planningState(), session.now(), !session.isReadOnly()});
     if (!m_thread.isRunning()) m_thread.start(QThread::LowPriority);
     QMetaObject::invokeMethod(m_worker, [worker = m_worker, question] { worker->answer(*question); });
 }

@@ -1,15 +1,15 @@
 // Works out beside the window how long everything lasts and what to order: the newest question wins, and the window never waits.
 //
 // A thread of its own keeps a second store open on the same centre, read-only, and reads the past that use is learned from. The
-// plan of half a year ahead is made there too, by few nodes: what treatments take hardly depends on their order.
+// plan of half a year ahead is made there too, by few nodes: what treatments take hardly depends on their order. Behind an
+// answer the day's forecast is kept, if that day has none yet, by a store that is opened for it; without a word when it cannot.
 //
 //     connect(&asker, &SupplyAsker::answered, this, &SuppliesPage::take);
 //     asker.ask(session);
 #pragma once
 
 #include "app/edits/session.h"
-#include "core/season/supply_outlook.h"
-#include "core/supplies/forecast_scores.h"
+#include "core/season/past_forecasts.h"
 
 #include <QThread>
 
@@ -48,6 +48,8 @@ Q_SIGNALS:
     void answered(const std::shared_ptr<const laneward::SupplyAnswer>& answer);
     void failed(const laneward::Error& why);  ///< the past could not be read
     void progressed(double done);             ///< 0 to 1, a few times a second
+    void kept(QDate day);                     ///< that day's forecast, by us; after answered()
+    void settled();                           ///< after answered(), and after whatever became of keeping
 
 private:
     class Worker;

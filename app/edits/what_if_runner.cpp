@@ -40,7 +40,7 @@ struct WhatIfRunner::Base {
 struct WhatIfRunner::Question {
     quint64 number = 0;
     std::shared_ptr<const Base> base;
-    std::optional<State> changed;  ///< nothing: only plan the season
+    std::shared_ptr<const State> changed;  ///< nothing: only plan the season
     std::optional<QDate> violationsOn;
 };
 
@@ -136,11 +136,15 @@ std::shared_ptr<const WhatIfRunner::Base> WhatIfRunner::base(const DateRange& sh
 
 void WhatIfRunner::prepare(const DateRange& shown) {
     const std::shared_ptr<const Base> had = m_base;
-    if (base(shown) != had) hand({++m_asked, m_base, {}, {}});
+    if (base(shown) == had) return;
+    m_stock.leave();
+    hand({++m_asked, m_base, {}, {}});
 }
 
 quint64 WhatIfRunner::ask(const DateRange& shown, State changed, std::optional<QDate> violationsOn) {
-    hand({++m_asked, base(shown), std::move(changed), violationsOn});
+    m_stock.leave();
+    m_changed = std::make_shared<const State>(std::move(changed));
+    hand({++m_asked, base(shown), m_changed, violationsOn});
     return m_asked;
 }
 
@@ -154,12 +158,17 @@ void WhatIfRunner::hand(Question question) {
 }
 
 void WhatIfRunner::leave() {
+    m_stock.leave();
+    m_changed.reset();
     const std::scoped_lock lock(m_work->mutex);
     m_work->newest = ++m_asked;
     if (m_work->next) m_work->next->changed.reset();  // the season is worth planning all the same
 }
 
 void WhatIfRunner::forget() {
+    m_stock.leave();
+    m_stockBase.reset();
+    m_changed.reset();
     m_base.reset();
     const std::scoped_lock lock(m_work->mutex);
     m_work->newest = ++m_asked;
@@ -170,7 +179,23 @@ void WhatIfRunner::forget() {
 }
 
 void WhatIfRunner::take(const WhatIfReply& reply) {
-    if (reply.question == m_asked) Q_EMIT answered(reply);
+    if (reply.question != m_asked) return;
+    const bool last = reply.answer.proven || reply.effort == Effort::Proven;
+    Q_EMIT answered(reply);
+    if (last && reply.question == m_asked) askStock(reply);
+}
+
+void WhatIfRunner::askStock(const WhatIfReply& reply) {
+    if (!m_changed || !m_base || m_session.season().supplies.empty()) return;
+    if (!m_stockBase) {
+        m_stockBase = std::make_shared<const StockBase>(
+            StockBase{m_base->state, m_session.season(), m_session.store().location(), m_base->now});
+    }
+    m_stock.ask(m_stockBase, m_changed, [this, reply](const StockAnswer& answer) {
+        WhatIfReply more = reply;
+        more.stock = StockChange{answer.difference, costOf(reply.answer.difference, m_session.season(), answer.factors)};
+        Q_EMIT stockAnswered(more);
+    });
 }
 
 }  // namespace laneward

@@ -15,6 +15,7 @@ namespace {
 constexpr int panelWidth = 330;
 constexpr int shownJobs = 7;
 constexpr int shownFaults = 3;
+constexpr int shownStock = 4;
 constexpr int gap = 10;
 
 struct Words {
@@ -44,15 +45,18 @@ QString differenceLines(const DifferenceText& text) {
     const int moreFaults = int(text.faults.size()) - shownFaults;
     if (moreFaults > 0) lines << Words::tr("and %n more", nullptr, moreFaults);
     int jobs = 0;
+    int stock = 0;
     for (const DifferenceLine& line : text.words.lines) {
-        const bool job = line.kind != DifferenceLine::Kind::Amounts && line.kind != DifferenceLine::Kind::Proof;
+        const bool job = isAboutJobs(line.kind);
         if (job && ++jobs > shownJobs) continue;
         if (!job && jobs > shownJobs) {
             lines << Words::tr("and %n more", nullptr, jobs - shownJobs);
             jobs = 0;
         }
+        if (line.kind == DifferenceLine::Kind::Stock && ++stock > shownStock) continue;
         if (line.kind != DifferenceLine::Kind::Proof) lines << signOf(line) + line.words;
     }
+    if (stock > shownStock) lines << Words::tr("and %n more of the stock", nullptr, stock - shownStock);
     return lines.join(u'\n');
 }
 

@@ -1,5 +1,6 @@
 #include "app/window/workspace.h"
 
+#include "app/edits/forecast_keeper.h"
 #include "app/edits/plain_label.h"
 #include "app/models/list_tools.h"
 #include "app/pages/calendar/calendar_page.h"
@@ -33,7 +34,8 @@ Workspace::Workspace(std::unique_ptr<Session> session, QWidget* parent) : QWidge
 }
 
 Workspace::~Workspace() {
-    // Pages use the session to their end.
+    // These use the session to their end.
+    delete m_keeper;
     delete m_stack;
     delete m_search;
 }
@@ -109,6 +111,7 @@ void Workspace::connectSession() {
 }
 
 void Workspace::startTimers() {
+    m_keeper = new ForecastKeeper(*m_session);
     auto* others = new QTimer(this);
     connect(others, &QTimer::timeout, m_session.get(), &Session::lookForOthers);
     others->start(lookForOthersEvery);

@@ -8,6 +8,7 @@ class QStackedWidget;
 
 namespace laneward {
 
+class ForecastKeeper;
 class MessageBar;
 class Rail;
 class Search;
@@ -59,6 +60,7 @@ private:
     QStackedWidget* m_stack = nullptr;
     SheetView* m_sheet = nullptr;
     QWidget* m_panel = nullptr;
+    ForecastKeeper* m_keeper = nullptr;
     int m_current = 0;
 };
 

@@ -113,6 +113,8 @@ std::vector<T> byTime(std::vector<T> jobs, Begin begin) {
 
 }  // namespace
 
+bool isAboutJobs(DifferenceLine::Kind kind) { return kind < Kind::Amounts; }
+
 DifferenceWords differenceWords(const WhatIfAnswer& answer, Effort effort, const DateRange& days,
                                 const std::vector<Pattern>& patterns, const Speech& speech) {
     const PlanDifference& change = answer.difference;

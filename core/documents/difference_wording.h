@@ -17,6 +17,8 @@ struct DifferenceLine {
         Moved,    ///< a job that would run at another time, on another machine or in another order
         Added,
         Amounts,  ///< treatments, conditioner and cleaner over the whole range, signed
+        Stock,    ///< something would run out, or have to be ordered, on another day
+        Cost,     ///< of products, signed
         Proof,    ///< how sure the answer is
     };
     Kind kind = Kind::Amounts;
@@ -24,6 +26,9 @@ struct DifferenceLine {
     bool bad = false;  ///< something would be worse for those who play
     friend bool operator==(const DifferenceLine&, const DifferenceLine&) = default;
 };
+
+/// Whether the line is about a job or a demand: of those there may be many.
+bool isAboutJobs(DifferenceLine::Kind kind);
 
 struct DifferenceWords {
     QString sentence;                   ///< all of it in one: jobs, minutes late, unmet

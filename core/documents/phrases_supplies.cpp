@@ -78,6 +78,11 @@ constexpr Phrase phrases[] = {
     {"check.unknown-source", QT_TRANSLATE_NOOP("wording", "the movement '%1' comes from something that does not exist")},
     {"check.unknown-supply", QT_TRANSLATE_NOOP("wording", "%1 names the supply '%2', which does not exist")},
     {"check.below-zero", QT_TRANSLATE_NOOP("wording", "less than nothing is left of '%1' somewhere, and no movement says so")},
+    {"forecast.day", QT_TRANSLATE_NOOP("wording", "a kept forecast is of no day")},
+    {"forecast.supplies", QT_TRANSLATE_NOOP("wording", "the forecast kept on %1 names a supply twice, none, or too many")},
+    {"forecast.horizons", QT_TRANSLATE_NOOP("wording", "the forecast kept on %1: its spans of days do not ascend")},
+    {"forecast.quantiles",
+     QT_TRANSLATE_NOOP("wording", "the forecast kept on %1: its amounts do not ascend or are beyond reason")},
     {"check.closing-balance", QT_TRANSLATE_NOOP("wording", "the balance at the end of a month is not that of the movements: %1")},
 };
 

@@ -32,6 +32,18 @@ QString moneyText(const Money& money, const Speech& speech) {
                                     : say(QT_TRANSLATE_NOOP("wording", "%1 %2")).arg(number, QString::fromLatin1(money.currency));
 }
 
+QString signedMoneyText(const Money& money, const Speech& speech) {
+    if (money.minor == 0) return QStringLiteral("\u00b10");
+    return money.minor > 0 ? QStringLiteral("+") + moneyText(money, speech) : moneyText(money, speech);
+}
+
+QString dayWithWeekday(QDate date, const Speech& speech) {
+    const QString day = speech.locale.dayName(date.dayOfWeek(), QLocale::ShortFormat);
+    const QString text =
+        speech.locale.language() == QLocale::C ? date.toString(Qt::ISODate) : speech.locale.toString(date, QLocale::ShortFormat);
+    return day + u' ' + text;
+}
+
 QString packsText(int packs, Amount pack, SupplyKind kind, const Speech& speech) {
     const QString count = speech.locale.toString(packs);
     if (unitOf(kind) == BaseUnit::Piece && pack == Amount{1}) return count;

@@ -10,6 +10,10 @@ namespace laneward {
 QString amountText(Amount amount, SupplyKind kind, const Speech& speech);
 /// "318.00 EUR", in the locale's digits.
 QString moneyText(const Money& money, const Speech& speech);
+/// "+318.00 EUR", "-1.20 EUR"; nothing more and nothing less is "±0".
+QString signedMoneyText(const Money& money, const Speech& speech);
+/// "Sat 12/12/2026": the day as it is written where that matters.
+QString dayWithWeekday(QDate date, const Speech& speech);
 /// "2 x 5 L": whole packs.
 QString packsText(int packs, Amount pack, SupplyKind kind, const Speech& speech);
 QString text(SupplyKind kind);

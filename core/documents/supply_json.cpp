@@ -44,12 +44,14 @@ QString unitKey(SupplyKind kind) {
     return "pieces";
 }
 
-QJsonObject supplyJson(const SupplyOutlook& outlook, const SeasonState& season) {
+QJsonObject supplyJson(const SupplyOutlook& outlook, const PastScores& scores, const SeasonState& season) {
     QJsonArray supplies;
     for (const SupplyLine& line : outlook.lines) {
         const Supply* supply = findSupply(season.supplies, line.supply);
         if (!supply) continue;
         const QString unit = '_' + unitKey(supply->kind);
+        const auto score = scores.find(line.supply);
+        const QJsonValue past = score == scores.end() ? QJsonValue() : QJsonValue(scoreJson(score->second, supply->kind));
         supplies.append(QJsonObject{{"supply", line.supply.value},
                                     {"name", supply->name},
                                     {"kind", kindKey(supply->kind)},
@@ -61,7 +63,8 @@ QJsonObject supplyJson(const SupplyOutlook& outlook, const SeasonState& season) 
                                     {"run_out_early", dateJson(line.outEarly)},
                                     {"run_out_likely", dateJson(line.outLikely)},
                                     {"run_out_late", dateJson(line.outLate)},
-                                    {"order_by", dateJson(line.orderBy)}});
+                                    {"order_by", dateJson(line.orderBy)},
+                                    {"past", past}});
     }
     return {{"supplies", supplies}};
 }

@@ -15,15 +15,8 @@ constexpr double leastRisk = 0.01;  ///< more than that is worth a sentence
 
 QString say(const char* source) { return QCoreApplication::translate("wording", source); }
 
-QString shortDate(QDate date, const Speech& speech) {
-    const QString day = speech.locale.dayName(date.dayOfWeek(), QLocale::ShortFormat);
-    const QString text =
-        speech.locale.language() == QLocale::C ? date.toString(Qt::ISODate) : speech.locale.toString(date, QLocale::ShortFormat);
-    return day + ' ' + text;
-}
-
 QString dateOrLater(const std::optional<QDate>& date, const Speech& speech) {
-    return date ? shortDate(*date, speech) : say(QT_TRANSLATE_NOOP("wording", "later"));
+    return date ? dayWithWeekday(*date, speech) : say(QT_TRANSLATE_NOOP("wording", "later"));
 }
 
 QString percentText(double share, const Speech& speech) {
@@ -76,13 +69,14 @@ QString supplyHeadline(const SupplyOutlook& outlook, const SeasonState& season, 
         const QString what = namesOf(order, season).join(", ");
         const QString who = supplierName(order.supplier, season);
         if (next->orderBy <= outlook.today) return say(QT_TRANSLATE_NOOP("wording", "Order today from %1: %2.")).arg(who, what);
-        return say(QT_TRANSLATE_NOOP("wording", "Order from %1 by %2: %3.")).arg(who, shortDate(next->orderBy, speech), what);
+        return say(QT_TRANSLATE_NOOP("wording", "Order from %1 by %2: %3."))
+            .arg(who, dayWithWeekday(next->orderBy, speech), what);
     }
     if (const SupplyLine* line = firstToRunOut(outlook))
         return say(QT_TRANSLATE_NOOP("wording", "Nothing to order: %1 lasts until %2 at least (95 %)."))
-            .arg(nameOf(line->supply, season), shortDate(*line->outEarly, speech));
+            .arg(nameOf(line->supply, season), dayWithWeekday(*line->outEarly, speech));
     return say(QT_TRANSLATE_NOOP("wording", "Nothing to order: everything lasts past %1 (95 %)."))
-        .arg(shortDate(outlook.today.addDays(outlook.days - 1), speech));
+        .arg(dayWithWeekday(outlook.today.addDays(outlook.days - 1), speech));
 }
 
 QStringList orderReasons(const SupplyOutlook& outlook, size_t next, const SeasonState& season, const Speech& speech) {
@@ -90,13 +84,13 @@ QStringList orderReasons(const SupplyOutlook& outlook, size_t next, const Season
     const NextOrder& one = outlook.plan.next[next];
     const PlannedOrder& order = outlook.plan.orders[one.order];
     reasons += say(QT_TRANSLATE_NOOP("wording", "Placed on %1 it is there by %2."))
-                   .arg(shortDate(order.on, speech), shortDate(order.arrives, speech));
+                   .arg(dayWithWeekday(order.on, speech), dayWithWeekday(order.arrives, speech));
     if (one.orderBy.isValid() && one.orderBy > order.on)
-        reasons +=
-            say(QT_TRANSLATE_NOOP("wording", "The last day that is early enough is %1.")).arg(shortDate(one.orderBy, speech));
+        reasons += say(QT_TRANSLATE_NOOP("wording", "The last day that is early enough is %1."))
+                       .arg(dayWithWeekday(one.orderBy, speech));
     for (const PlannedLine& line : order.lines) {
         reasons += say(QT_TRANSLATE_NOOP("wording", "%1 then lasts until %2."))
-                       .arg(nameOf(line.supply, season), shortDate(line.covers, speech));
+                       .arg(nameOf(line.supply, season), dayWithWeekday(line.covers, speech));
     }
     for (const OrderRisk& risk : outlook.risks[next]) {
         if (risk.waiting < risk.onTime + leastRisk) continue;
@@ -112,7 +106,7 @@ QStringList orderReasons(const SupplyOutlook& outlook, size_t next, const Season
     return reasons;
 }
 
-QString supplyText(const SupplyOutlook& outlook, const SeasonState& season, const Speech& speech) {
+QString supplyText(const SupplyOutlook& outlook, const PastScores& scores, const SeasonState& season, const Speech& speech) {
     QString out = wrapped(supplyHeadline(outlook, season, speech), 0) + "\n";
     std::vector<QStringList> rows{{say(QT_TRANSLATE_NOOP("wording", "Supply")), say(QT_TRANSLATE_NOOP("wording", "On hand")),
                                    say(QT_TRANSLATE_NOOP("wording", "A week")), say(QT_TRANSLATE_NOOP("wording", "Runs out")),
@@ -124,11 +118,17 @@ QString supplyText(const SupplyOutlook& outlook, const SeasonState& season, cons
                                             : say(QT_TRANSLATE_NOOP("wording", "later"));
         rows.push_back({shown(supply->name), amountText(line.onHand(), supply->kind, speech),
                         amountText(line.aWeek, supply->kind, speech), range,
-                        line.orderBy ? shortDate(*line.orderBy, speech) : QString("-")});
+                        line.orderBy ? dayWithWeekday(*line.orderBy, speech) : QString("-")});
     }
     out += table(rows, 0);
     for (const Finding& finding : outlook.plan.findings)
         out += wrapped(text(finding, speech), 2);
+    for (const SupplyLine& line : outlook.lines) {
+        const Supply* supply = findSupply(season.supplies, line.supply);
+        const auto score = scores.find(line.supply);
+        if (!supply || score == scores.end() || score->second.most.spans == 0) continue;
+        out += wrapped(shown(supply->name) + ": " + scoreWords(score->second, supply->kind, speech).all().join(' '), 2);
+    }
     return out;
 }
 

@@ -1,18 +1,22 @@
 // Stock, run-out dates and proposed orders as text for a terminal and as JSON.
 //
 // JSON of a forecast: {supplies: [{supply, name, kind, on_hand_U, sealed_U, open_U, in_tanks_U, a_week_U, run_out_early,
-// run_out_likely, run_out_late, order_by}]}, U being ul, mm or pieces; dates null where there is none within the horizon. Of
-// orders: {orders: [{supplier, order_by, arrives, lines, …, risks: [{supply, on_time, waiting}]}], total_minor,
-// lower_bound_minor, proven}.
+// run_out_likely, run_out_late, order_by, past}]}, U being ul, mm or pieces; dates null where there is none within the horizon;
+// `past` the score of past forecasts (score_words.h), null where none is kept. Of orders: {orders: [{supplier, order_by, arrives,
+// lines, …, risks: [{supply, on_time, waiting}]}], total_minor, lower_bound_minor, proven}.
 #pragma once
 
 #include "core/documents/purchase_order.h"
+#include "core/documents/score_words.h"
 #include "core/season/orders.h"
+
+#include <map>
 
 namespace laneward {
 
-QString supplyText(const SupplyOutlook& outlook, const SeasonState& season, const Speech& speech);
-QJsonObject supplyJson(const SupplyOutlook& outlook, const SeasonState& season);
+using PastScores = std::map<SupplyId, ForecastScore>;
+QString supplyText(const SupplyOutlook& outlook, const PastScores& scores, const SeasonState& season, const Speech& speech);
+QJsonObject supplyJson(const SupplyOutlook& outlook, const PastScores& scores, const SeasonState& season);
 QByteArray supplyCsv(const SupplyOutlook& outlook, const SeasonState& season);
 
 /// One sentence: what must be ordered now, or how long everything lasts.

@@ -122,7 +122,7 @@ private:
     void addPrice(EventCost& event, const QString& product, Microlitres used) const {
         const Supply* supply = supplyNamed(m_season.supplies, product);
         const auto unit = supply ? unitPriceOf(m_season.offers, supply->id) : std::nullopt;
-        event.allPriced = event.allPriced && unit;
+        if (!unit && !event.withoutPrice.contains(product)) event.withoutPrice << product;
         if (unit) event.product = event.product + costOf({used.value / (1 + supply->waterParts)}, *unit);
     }
 

@@ -10,6 +10,8 @@
 #include "core/season/season.h"
 #include "core/supplies/supply.h"
 
+#include <QStringList>
+
 namespace laneward {
 
 /// Price of an amount: `minor` minor units for `amount` base units.
@@ -40,7 +42,7 @@ struct EventCost {
     LaneCare care;
     std::vector<std::pair<MachineId, JobUse>> byMachine;  ///< whose products were used
     Money product;                                        ///< of products that have a price
-    bool allPriced = true;                                ///< no product was left out for want of a price
+    QStringList withoutPrice;                             ///< products that were left out for want of one, each once
 };
 
 struct EventCosts {

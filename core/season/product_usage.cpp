@@ -18,17 +18,6 @@ std::vector<UsageFill> fillsFrom(const std::vector<FillPoint>& points) {
     return fills;
 }
 
-/// What left the house for good in a movement: not what went back to the supplier.
-Amount gone(const Movement& movement, const SupplyId& supply) {
-    Amount sum;
-    for (const Entry& entry : movement.entries) {
-        const Place::Kind kind = entry.key.place.kind;
-        const bool leaves = kind == Place::Kind::Lane || kind == Place::Kind::Drain || kind == Place::Kind::Loss;
-        if (entry.key.supply == supply && leaves) sum += entry.amount;
-    }
-    return sum;
-}
-
 std::int64_t lanesCleaned(const std::vector<RunLog>& runs, Instant from, Instant until) {
     std::int64_t lanes = 0;
     for (const RunLog& run : runs) {
@@ -41,17 +30,6 @@ std::int64_t lanesCleaned(const std::vector<RunLog>& runs, Instant from, Instant
 Amount nominalBetween(const Supply& supply, const std::vector<RunLog>& runs, Instant from, Instant until) {
     if (supply.basis == UseBasis::PerLaneCleaned) return supply.usualUse * lanesCleaned(runs, from, until);
     return {std::llround(double(supply.usualUse.value) * double((until - from).value) / double(hours(24).value))};
-}
-
-std::vector<const StockCount*> countsOf(const Supply& supply, const std::vector<StockCount>& all) {
-    std::vector<const StockCount*> counts;
-    for (const StockCount& count : all) {
-        const auto isOwn = [&](const CountLine& line) { return line.key.supply == supply.id; };
-        if (std::any_of(count.lines.begin(), count.lines.end(), isOwn)) counts.push_back(&count);
-    }
-    std::sort(counts.begin(), counts.end(),
-              [](const StockCount* a, const StockCount* b) { return std::pair(a->at, a->id) < std::pair(b->at, b->id); });
-    return counts;
 }
 
 }  // namespace
@@ -79,6 +57,27 @@ UseFactors factorsOf(const std::vector<ProductUsage>& usages) {
     return factors;
 }
 
+Amount goneIn(const Movement& movement, const SupplyId& supply) {
+    Amount sum;
+    for (const Entry& entry : movement.entries) {
+        const Place::Kind kind = entry.key.place.kind;
+        const bool leaves = kind == Place::Kind::Lane || kind == Place::Kind::Drain || kind == Place::Kind::Loss;
+        if (entry.key.supply == supply && leaves) sum += entry.amount;
+    }
+    return sum;
+}
+
+std::vector<const StockCount*> countsOf(const Supply& supply, const std::vector<StockCount>& all) {
+    std::vector<const StockCount*> counts;
+    for (const StockCount& count : all) {
+        const auto isOwn = [&](const CountLine& line) { return line.key.supply == supply.id; };
+        if (std::any_of(count.lines.begin(), count.lines.end(), isOwn)) counts.push_back(&count);
+    }
+    std::sort(counts.begin(), counts.end(),
+              [](const StockCount* a, const StockCount* b) { return std::pair(a->at, a->id) < std::pair(b->at, b->id); });
+    return counts;
+}
+
 Usage usageFromCounts(const Supply& supply, const StockHistory& history) {
     UsageRule rule;
     const int usual = supply.basis == UseBasis::PerLaneCleaned ? lanesBetweenCounts : daysBetweenCounts;
@@ -94,7 +93,7 @@ Usage usageFromCounts(const Supply& supply, const StockHistory& history) {
         const Instant until = counts[n]->at;
         Amount used;
         for (const Movement& movement : history.movements) {
-            if (from < movement.at && movement.at <= until) used += gone(movement, supply.id);
+            if (from < movement.at && movement.at <= until) used += goneIn(movement, supply.id);
         }
         fills.push_back({counts[n]->id, until, nominalBetween(supply, history.runs, from, until), used, 0, true});
     }

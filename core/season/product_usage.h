@@ -29,6 +29,11 @@ struct StockHistory {
     std::vector<RunLog> runs;
 };
 
+/// What left the house for good in a movement: used, disposed of, lost or (below 0) found; not what went back to the supplier.
+Amount goneIn(const Movement& movement, const SupplyId& supply);
+/// Counts in which the supply was counted, by time.
+std::vector<const StockCount*> countsOf(const Supply& supply, const std::vector<StockCount>& all);
+
 /// What is not measured by fills: between two counts the ledger says what went.
 Usage usageFromCounts(const Supply& supply, const StockHistory& history);
 

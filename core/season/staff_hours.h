@@ -1,7 +1,8 @@
 // Staff hours: how long people are bound to lane care, day by day and week by week, from a plan.
 //
 // An attended machine binds one person from the moment it is readied until it is back. Time outside every shift's paid time is
-// overtime. A machine that works alone binds nobody.
+// overtime. A machine that works alone binds nobody. A plan has no outings of days that are over: there the runs count that were
+// recorded, from the begin of each to its end, as far as the open window reaches.
 #pragma once
 
 #include "core/season/season.h"
@@ -29,5 +30,7 @@ struct StaffWeek {
 };
 
 std::vector<StaffWeek> staffHours(const Centre& centre, const Plan& plan);
+/// With the runs of days before the plan's own today.
+std::vector<StaffWeek> staffHours(const SeasonState& season, const Plan& plan);
 
 }  // namespace laneward

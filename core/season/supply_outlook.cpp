@@ -1,4 +1,4 @@
-#include "core/season/supply_outlook.h"
+#include "core/season/past_forecasts.h"
 
 #include "core/supplies/stock_needs.h"
 
@@ -52,6 +52,18 @@ public:
         sort(outlook.lines);
         return outlook;
     }
+
+    std::optional<KeptForecast> use(const ForecastRule& rule, const ForecastWatch& watch) const {
+        KeptForecast all{m_today, {}};
+        for (const Supply* supply : keptSupplies()) {
+            const auto forecast = forecastStock(outlookOf(*supply), rule, watch);
+            if (!forecast) return std::nullopt;
+            all.supplies.push_back(kept(supply->id, *forecast, m_days));
+        }
+        return all;
+    }
+
+    int days() const { return m_days; }
 
 private:
     std::vector<const Supply*> keptSupplies() const {
@@ -135,11 +147,17 @@ private:
         return line;
     }
 
+    /// Without deliveries.
+    StockOutlook outlookOf(const Supply& supply) const {
+        StockOutlook outlook{supply.id, onHandOf(supply).onHand(), m_days, plannedUse(supply), {}, {}, {}};
+        if (const SupplyLearned* learned = learnedOf(supply)) outlook.chance = learned->chance;
+        return outlook;
+    }
+
     std::optional<SupplyLine> lineOf(const Supply& supply, const std::vector<OpenOrder>& open, OrderQuestion& orders,
                                      const ForecastWatch& watch) const {
         SupplyLine line = onHandOf(supply);
-        StockOutlook outlook{supply.id, line.onHand(), m_days, plannedUse(supply), {}, {}, {}};
-        if (const SupplyLearned* learned = learnedOf(supply)) outlook.chance = learned->chance;
+        StockOutlook outlook = outlookOf(supply);
         StockedSupply stocked{supply, line.onHand(), {}, {}, {}};
         for (const OpenOrder& order : open) {
             for (const auto& [id, amount] : order.missing) {
@@ -204,6 +222,20 @@ private:
 
 std::optional<SupplyOutlook> supplyOutlook(const OutlookQuestion& question, const OutlookRule& rule, const ForecastWatch& watch) {
     return Outlook(question, rule).run(watch);
+}
+
+std::optional<KeptForecast> forecastToKeep(const OutlookQuestion& question, const ForecastRule& rule,
+                                           const std::function<bool()>& cancelled) {
+    const Centre& centre = question.season.centre;
+    const Instant begin = dayOf(centre, dateOf(centre, question.now)).begin;
+    const auto isToday = [&](const RunLog& run) { return begin <= run.time.end && run.time.end <= question.now; };
+    if (std::any_of(question.season.runs.begin(), question.season.runs.end(), isToday)) return std::nullopt;
+    OutlookRule days;
+    days.days = keptHorizons.back();
+    const Outlook outlook(question, days);
+    if (outlook.days() < keptHorizons.back()) return std::nullopt;
+    std::optional<KeptForecast> forecast = outlook.use(rule, {cancelled, {}});
+    return forecast && !forecast->supplies.empty() ? forecast : std::nullopt;
 }
 
 }  // namespace laneward

@@ -136,6 +136,8 @@ void stock(const CentreFile& contents, Findings& findings) {
     }
     for (const StockCount& count : contents.history.counts)
         take(faultsOf(count, season.supplies));
+    for (const KeptForecast& forecast : contents.history.forecasts)
+        take(faultsOf(forecast));
 }
 
 /// Items, and supplies that their duties name.

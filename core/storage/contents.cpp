@@ -1,6 +1,7 @@
 #include "core/storage/contents.h"
 
 #include "core/storage/closing_balances.h"
+#include "core/storage/kept_forecasts.h"
 #include "core/storage/movements.h"
 #include "core/storage/pattern_versions.h"
 #include "core/storage/records.h"
@@ -188,6 +189,7 @@ Result<CentreFile> everything(Database& database, const CentreId& centre, Ledger
     if (read) read = readStock(database, centre, file.season);
     put(rowsOf<ServiceItem>(database, centre), file.season.items, read);
     put(storedHistory(database, centre, allRecords, ledger), file.history, read);
+    put(storedForecasts(database, centre), file.history.forecasts, read);
     return read ? Result<CentreFile>(std::move(file)) : read.error();
 }
 

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "core/storage/fields.h"
+#include "core/supplies/kept_forecast.h"
 
 namespace laneward {
 
@@ -135,6 +136,24 @@ void describe(V& visit, T& c) {
     visit("lines", c.lines);
     visit("note", c.note);
     visit("corrects", c.corrects);
+}
+
+template <class V, ValueOf<KeptUse> T>
+void describe(V& visit, T& u) {
+    visit("days", u.days);
+    visit("use", u.use);
+}
+
+template <class V, ValueOf<KeptSupply> T>
+void describe(V& visit, T& s) {
+    visit("supply", s.supply);
+    visit("horizons", s.horizons);
+}
+
+template <class V, ValueOf<KeptForecast> T>
+void describe(V& visit, T& f) {
+    visit("day", f.day);
+    visit("supplies", f.supplies);
 }
 
 }  // namespace laneward

@@ -1,5 +1,6 @@
 #include "core/storage/check_ledger.h"
 #include "core/storage/closing_balances.h"
+#include "core/storage/kept_forecasts.h"
 #include "core/storage/pattern_versions.h"
 #include "core/storage/records.h"
 #include "core/storage/store_parts.h"
@@ -14,11 +15,11 @@ namespace {
 
 /// Children before those they name.
 constexpr std::array tables{
-    "run_work",    "attachments",  "service_records", "meter_readings", "service_items", "closing_balances", "movement_entries",
-    "movements",   "stock_counts", "orders",          "offers",         "suppliers",     "supplies",         "run_lanes",
-    "runs",        "incidents",    "hand_overs",      "level_readings", "tape_readings", "inspections",      "jobs",
-    "outages",     "series",       "shifts",          "people",         "machines",      "patterns",         "centres",
-    "edited_rows", "operations",   "pattern_versions"};
+    "run_work",    "attachments",  "service_records",  "meter_readings", "service_items", "closing_balances", "movement_entries",
+    "movements",   "stock_counts", "orders",           "offers",         "suppliers",     "supplies",         "run_lanes",
+    "runs",        "incidents",    "hand_overs",       "level_readings", "tape_readings", "inspections",      "jobs",
+    "outages",     "series",       "shifts",           "people",         "machines",      "patterns",         "centres",
+    "edited_rows", "operations",   "pattern_versions", "kept_forecasts"};
 
 Outcome cleared(Database& database, const CentreId& centre) {
     const auto run = [&](const QString& sql) { return database.change(sql, {centre.value}); };
@@ -102,6 +103,22 @@ public:
             refuse<PatternVersion>("import.unknown-reference", unknown->toString(), {});
     }
 
+    void forecasts(const std::vector<KeptForecast>& all) {
+        for (const KeptForecast& forecast : all) {
+            if (!m_outcome) return;
+            const QString day = forecast.day.toString(Qt::ISODate);
+            if (const std::optional<QString> field = unstorable(forecast))
+                return refuse<KeptForecast>("import.unstorable", day, *field);
+            const std::vector<Finding> faults = faultsOf(forecast);
+            const Result<bool> isNew = faults.empty() ? insertForecast(m_database, m_centre, forecast)
+                                                      : Result<bool>(Error{ErrorKind::Invalid, faults.front()});
+            if (!isNew)
+                m_outcome = isNew.error();
+            else if (!*isNew)
+                refuse<KeptForecast>("import.id-twice", day, {});
+        }
+    }
+
     /// The ledger must hold, as it would have to if it had grown here.
     void ledger() {
         if (m_outcome) m_outcome = rebuildBalances(m_database, m_centre);
@@ -176,6 +193,7 @@ Outcome filled(Database& database, const SeasonState& season, const HistorySlice
     filling.records(history.counts, {});
     filling.records(history.services, season.services);
     filling.records(history.counters, season.counters);
+    filling.forecasts(history.forecasts);
     filling.references();
     filling.ledger();
     return filling.outcome();

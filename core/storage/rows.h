@@ -54,6 +54,8 @@ template <>
 inline constexpr const char* tableOf<Movement> = "movements";
 template <>
 inline constexpr const char* tableOf<StockCount> = "stock_counts";
+template <>
+inline constexpr const char* tableOf<KeptForecast> = "kept_forecasts";
 
 template <>
 inline constexpr const char* tableOf<ServiceItem> = "service_items";

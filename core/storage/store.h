@@ -9,6 +9,7 @@
 #pragma once
 
 #include "core/storage/edit.h"
+#include "core/supplies/kept_forecast.h"
 
 #include <QUrl>
 
@@ -56,6 +57,7 @@ struct HistorySlice {
     std::vector<StockCount> counts;
     std::vector<ServiceRecord> services;
     std::vector<MeterReading> counters;
+    std::vector<KeptForecast> forecasts;  ///< of whole centre files only, by day; a range has none: keptForecasts()
     friend bool operator==(const HistorySlice&, const HistorySlice&) = default;
 };
 
@@ -99,6 +101,8 @@ public:
     /// What is kept, and what of it is on hand.
     Result<std::vector<Supply>> supplies();
     Result<Balances> stock();
+    /// Forecasts of a range of days as they were kept, by day.
+    Result<std::vector<KeptForecast>> keptForecasts(const DateRange& days);
     /// All versions of one pattern, or of every pattern, by pattern and edition.
     Result<std::vector<PatternVersion>> patternVersions(const std::optional<PatternId>& pattern = {});
 
@@ -116,6 +120,11 @@ public:
     /// not the opposite Invalid ("ledger.not-opposite"). What a record corrects or comes from stands before it; balances are
     /// those after the records before it, whatever their dates.
     Outcome append(const std::vector<Record>& records);
+
+    /// Keeps the forecast of a day for ever. A day whose forecast is kept already, maybe by another PC just now, is success
+    /// without effect. It is no change that others need to hear of: changeCounter() stays. Errors: Refused "edit.read-only";
+    /// Invalid "store.no-centre" and the faults of kept forecasts ("forecast.…").
+    Outcome keepForecast(const KeptForecast& forecast);
 
     /// Grows whenever anybody changes the centre: cheap to ask, for noticing other PCs.
     Result<std::int64_t> changeCounter();

@@ -13,7 +13,26 @@ constexpr double farOff = 3;  // standard errors
 using Quantiles = std::array<double, keptLevels.size()>;
 constexpr size_t low90 = 0, low50 = 1, median = 2, high50 = 3, high90 = 4;
 
-/// Between two horizons on a straight line, from nothing at 0 days; none beyond the last.
+constexpr int week = 7;
+
+/// The share of the first week's use that its first `days` have, by the median; none when not every day is kept.
+std::optional<double> shareOfWeek(const KeptSupply& supply, int days) {
+    if (supply.horizons.size() < week || supply.horizons[week - 1].days != week) return std::nullopt;
+    const double whole = double(supply.horizons[week - 1].use[median].value);
+    if (whole <= 0) return std::nullopt;
+    return days == 0 ? 0 : double(supply.horizons[size_t(days - 1)].use[median].value) / whole;
+}
+
+/// How much of the use between two horizons falls on the days up to `days`.
+double partOf(const KeptSupply& supply, const KeptUse& from, const KeptUse& to, int days) {
+    const int length = to.days - from.days;
+    const int since = days - from.days;
+    const bool whole = from.days % week == 0 && length % week == 0;
+    const std::optional<double> share = whole && from.days > 0 ? shareOfWeek(supply, since % week) : std::nullopt;
+    return share ? (since / week + *share) * week / length : double(since) / length;
+}
+
+/// From nothing at 0 days; none beyond the last horizon.
 std::optional<Quantiles> quantilesAt(const KeptSupply& supply, int days) {
     KeptUse before;
     for (const KeptUse& kept : supply.horizons) {
@@ -21,7 +40,7 @@ std::optional<Quantiles> quantilesAt(const KeptSupply& supply, int days) {
             before = kept;
             continue;
         }
-        const double part = double(days - before.days) / (kept.days - before.days);
+        const double part = partOf(supply, before, kept, days);
         Quantiles at{};
         for (size_t i = 0; i < at.size(); ++i)
             at[i] = double(before.use[i].value) + part * double((kept.use[i] - before.use[i]).value);

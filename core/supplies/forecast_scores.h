@@ -12,34 +12,14 @@
 //     if (score.most.isOff()) say(score.most);
 #pragma once
 
+#include "core/supplies/kept_forecast.h"
 #include "core/supplies/stock_forecast.h"
-
-#include <array>
 
 namespace laneward {
 
-inline constexpr std::array<double, 5> keptLevels{0.05, 0.25, 0.5, 0.75, 0.95};
-/// Days ahead that are kept; between two of them quantiles are taken on a straight line.
-inline constexpr std::array<int, 9> keptHorizons{1, 3, 7, 10, 14, 21, 28, 42, 56};
-
-struct KeptUse {
-    int days = 0;                               ///< horizon, from the beginning of the forecast's day
-    std::array<Amount, keptLevels.size()> use;  ///< at the kept levels
-    friend bool operator==(const KeptUse&, const KeptUse&) = default;
-};
-
-struct KeptSupply {
-    SupplyId supply;
-    std::vector<KeptUse> horizons;  ///< ascending
-    friend bool operator==(const KeptSupply&, const KeptSupply&) = default;
-};
-
-/// All forecasts of a centre's day, as they were at its first start. A day without one is missing.
-struct KeptForecast {
-    QDate day;
-    std::vector<KeptSupply> supplies;
-    friend bool operator==(const KeptForecast&, const KeptForecast&) = default;
-};
+/// Days ahead that are kept. Use has the course of a week, so that all of the first one's days are; between two horizons after it
+/// quantiles follow the median's course in the first week, where each of its days is kept, else a straight line.
+inline constexpr std::array<int, 12> keptHorizons{1, 2, 3, 4, 5, 6, 7, 14, 21, 28, 42, 56};
 
 /// The rule that a forecast to be kept is made with.
 ForecastRule keptRule();

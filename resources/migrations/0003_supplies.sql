@@ -1,4 +1,5 @@
--- Supplies, suppliers, price lists and orders; the stock ledger, counts of stock, and the balances at the end of each month. Amounts
+-- Supplies, suppliers, price lists and orders; the stock ledger, counts of stock, the balances at the end of each month, and the
+-- forecast of use of each day, kept to be scored. Amounts
 -- are in the base unit of their supply (microlitres, millimetres, pieces); months are UTC, as 202611. Only inside places have
 -- balances, with an empty text where an entry names no machine; they follow from the movements and may be made again at any time.
 
@@ -128,6 +129,13 @@ CREATE TABLE closing_balances (
   lot text NOT NULL,
   amount bigint NOT NULL,
   PRIMARY KEY (centre_id, month, supply, place, machine, slot, container, lot)
+);
+
+CREATE TABLE kept_forecasts (
+  centre_id text NOT NULL,
+  day text NOT NULL,
+  supplies text NOT NULL,
+  PRIMARY KEY (centre_id, day)
 );
 
 CREATE UNIQUE INDEX movements_by_corrected ON movements (centre_id, corrects);

@@ -325,11 +325,12 @@ void SuppliesTest::pastForecastsAreTold() {
     answer.scores[{"fen"}] = score;
     StockDetail detail(*m_session);
     detail.show({"fen"}, &answer);
-    QVERIFY2(allText(detail).contains("Past forecasts: the 90 % range held 88 times of 96, the 50 % range 50 times."),
+    QVERIFY2(allText(detail).contains("Of 96 past spans, 50 were within the middle range (expected about half) and 88 within "
+                                      "the wide one (expected 9 in 10)."),
              qPrintable(allText(detail)));
     answer.scores[{"fen"}].most.inside = 40;
     detail.show({"fen"}, &answer);
-    QVERIFY(allText(detail).contains("do not trust the ranges"));
+    QVERIFY(allText(detail).contains("! The ranges are too narrow"));
     detail.show({"cloth"}, &answer);
     QVERIFY(!allText(detail).contains("Past forecasts"));
 }

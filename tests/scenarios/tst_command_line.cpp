@@ -34,6 +34,7 @@ private Q_SLOTS:
     void checkSaysSound();
     void eventsInThreeFormats();
     void planInThreeFormats();
+    void plansTellCostsAndStaffHours();
     void strictPlansFailOnUnmetDemands();
     void sheetHasTonightsJobsInOrder();
     void confirmStoresTheDayOnce();
@@ -75,6 +76,8 @@ void CommandLineTest::wrongUsageIsTwo_data() {
     QTest::newRow("no days") << QStringList{"plan", "--days", "0"};
     QTest::newRow("too many days") << QStringList{"plan", "--days", "99999"};
     QTest::newRow("bad format") << QStringList{"plan", "--format", "xml"};
+    QTest::newRow("unknown rows") << QStringList{"plan", "--kind", "people"};
+    QTest::newRow("no paper of costs") << QStringList{"plan", "--kind", "costs", "--pdf", "x.pdf"};
     QTest::newRow("bad clock") << QStringList{"plan", "--now", "noon"};
     QTest::newRow("argument missing") << QStringList{"import"};
     QTest::newRow("argument too many") << QStringList{"plan", "tonight"};
@@ -178,6 +181,54 @@ void CommandLineTest::planInThreeFormats() {
     QCOMPARE(folder.run({"plan", "--days", "3", "--format", "csv"}).out.count("\r\n"), jobCount(json) + 1);
     QVERIFY(folder.run({"plan"}).out.contains("lanes to treat"));
     QCOMPARE(folder.run({"plan", "--days", "3", "--format", "json"}).out, json.out);
+}
+
+/// The same in all formats: product and minutes of every event, hours of every day.
+void CommandLineTest::plansTellCostsAndStaffHours() {
+    const DemoFolder folder(m_centre);
+    const QStringList week{"plan", "--days", "7"};
+    const QJsonObject json = folder.run(week + QStringList{"--format", "json"}).json();
+    const QJsonArray events = json["costs"]["events"].toArray();
+    QVERIFY(events.size() >= 5);
+    qint64 conditioner = json["costs"]["nobody"]["conditioner_ul"].toInteger();
+    qint64 product = 0;
+    for (const QJsonValue& event : events) {
+        conditioner += event["conditioner_ul"].toInteger();
+        product += event["product_minor"].toInteger();
+        QCOMPARE(event["currency"].toString(), QString("GBP"));
+        QVERIFY(event["time_s"].toInteger() > 0 && event["a_lane"]["time_s"].toInteger() > 0);
+    }
+    qint64 used = 0;
+    for (const QJsonValue& job : json["jobs"].toArray())
+        used += job["conditioner_ul"].isArray() ? job["conditioner_ul"][0].toInteger() + job["conditioner_ul"][1].toInteger()
+                                                : job["conditioner_ul"].toInteger();
+    QCOMPARE(conditioner, used);
+    QVERIFY(product > 0);
+    qint64 bound = 0;
+    int days = 0;
+    for (const QJsonValue& one : json["staff_hours"].toArray()) {
+        for (const QJsonValue& day : one["days"].toArray()) {
+            bound += day["bound_s"].toInteger();
+            ++days;
+        }
+    }
+    QCOMPARE(days, 7);
+    QVERIFY(bound > 3'600);
+    const Answer costs = folder.run(week + QStringList{"--kind", "costs", "--format", "csv"});
+    QCOMPARE(costs.out.count("\r\n"), events.size() + 1);
+    QVERIFY(folder.run(week + QStringList{"--kind", "costs"}).out.contains("What an hour of work costs is not known"));
+    const Answer hours = folder.run(week + QStringList{"--kind", "staff-hours", "--format", "csv"});
+    QCOMPARE(hours.out.count("\r\n"), 8);
+    QVERIFY(folder.run(week + QStringList{"--kind", "staff-hours"}).out.contains("Overtime"));
+    const Answer paper = folder.run(week + QStringList{"--kind", "staff-hours", "--pdf", folder.path("hours.pdf")});
+    QCOMPARE(paper.status, 0);
+    QVERIFY(folder.read("hours.pdf").startsWith("%PDF"));
+    QCOMPARE(folder.run(week + QStringList{"--kind", "jobs", "--format", "csv"}).out,
+             folder.run(week + QStringList{"--format", "csv"}).out);
+    for (const char* kind : {"costs", "staff-hours"}) {
+        for (const QString& line : folder.run(week + QStringList{"--kind", kind}).out.split('\n'))
+            QVERIFY2(line.size() <= 110, qPrintable(line));
+    }
 }
 
 void CommandLineTest::strictPlansFailOnUnmetDemands() {

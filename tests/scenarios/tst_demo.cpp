@@ -1,6 +1,6 @@
 #include "app/demo/demo_centre.h"
 #include "core/patterns/reading_compare.h"
-#include "core/season/output_drift.h"
+#include "core/season/past_forecasts.h"
 
 #include <QTest>
 
@@ -36,6 +36,7 @@ private Q_SLOTS:
     void theHousePatternHasVersions();
     void tapesAgreeWithTheFilm();
     void lanesWereInspected();
+    void forecastsWereKept();
     void oneMachineDrifts_data();
     void oneMachineDrifts();
 };
@@ -52,6 +53,7 @@ void DemoTest::theSameDateGivesTheSameCentre() {
     QCOMPARE(noon.history.tapes, night.history.tapes);
     QCOMPARE(noon.history.inspections, night.history.inspections);
     QCOMPARE(noon.history.patternVersions, night.history.patternVersions);
+    QCOMPARE(noon.history.forecasts, night.history.forecasts);
     QVERIFY(!(noon.season == demoCentre(day(1)).season));
 }
 
@@ -224,6 +226,29 @@ void DemoTest::lanesWereInspected() {
     for (const auto& [lane, count] : inspections)
         QVERIFY(count >= 8);
     QCOMPARE(dateOf(file.season.centre, file.history.inspections.front().at), QDate(2024, 11, 14));
+}
+
+/// Each of the last weeks' days has the forecast that could be made then, and they held about as often as they say.
+void DemoTest::forecastsWereKept() {
+    const CentreFile file = demoCentre(day(3));
+    const QDate today = dateOf(file.season.centre, day(3));
+    const std::vector<KeptForecast>& kept = file.history.forecasts;
+    QVERIFY(kept.size() >= 80);
+    QCOMPARE(kept.back().day, today.addDays(-1));
+    for (size_t n = 0; n < kept.size(); ++n) {
+        QCOMPARE(kept[n].day, today.addDays(qint64(n) - qint64(kept.size())));
+        QVERIFY(faultsOf(kept[n]).empty());
+        QCOMPARE(kept[n].supplies.size(), file.season.supplies.size());
+    }
+    SupplyHistory history;
+    history.stock = {file.history.movements, file.history.counts, standing(file.history.runs)};
+    history.drift = {file.history.runs, file.history.readings, file.history.patternVersions, file.season.patterns};
+    history.days = {kept.front().day, today.addDays(-1)};
+    for (const auto& [supply, score] : scoresOf(file.season, history, kept)) {
+        qInfo("%-11s %2d spans, %d missing: 50 %% held %d, 90 %% held %d", qPrintable(supply.value), score.most.spans,
+              score.missing, score.half.inside, score.most.inside);
+        if (supply.value == "amber") QVERIFY(score.most.spans >= 8);
+    }
 }
 
 void DemoTest::oneMachineDrifts_data() { everyEveningIsBusy_data(); }

@@ -29,6 +29,8 @@ private Q_SLOTS:
     void initTestCase();
     void forecastJson();
     void forecastTextAndCsv();
+    void pastForecastsAreScored();
+    void theForecastOfTodayIsKeptOnce();
     void dueSaysWhatIsDue();
     void ordersAddUp();
     void ordersAsPdf();
@@ -105,6 +107,48 @@ void SupplyCommandsTest::forecastTextAndCsv() {
     }
     for (const QString& line : text.out.split('\n'))
         QVERIFY2(line.size() <= 100, qPrintable(line));
+}
+
+void SupplyCommandsTest::pastForecastsAreScored() {
+    const QJsonObject past = lineOf("amber")["past"].toObject();
+    QVERIFY2(past["spans"].toInt() >= 8, qPrintable(QString::number(past["spans"].toInt())));
+    QVERIFY(past["within_50"].toInt() <= past["within_90"].toInt() && past["within_90"].toInt() <= past["spans"].toInt());
+    QVERIFY(past["pinball_ul"].toDouble() > 0 && past["last_month"]["spans"].toInt() > 0);
+    QVERIFY(past["off"].isBool());
+    QVERIFY(lineOf("blades")["past"].isNull());  // ranges of few pieces are not scored
+    const QString text = m_folder.run({"forecast"}).out.simplified();
+    QVERIFY2(text.contains(QString("Tideglass Amber: Of %1 past spans, %2 were within the middle range")
+                               .arg(past["spans"].toInt())
+                               .arg(past["within_50"].toInt())),
+             qPrintable(text));
+}
+
+/// By the system's clock: a given one would keep a forecast of a day that is not today.
+void SupplyCommandsTest::theForecastOfTodayIsKeptOnce() {
+    const DemoFolder folder;
+    const QString centre = folder.path("now.laneward");
+    QCOMPARE(command({"--centre", centre, "demo"}).status, 0);
+    const auto kept = [&] {
+        if (command({"--centre", centre, "export", folder.path("now.json")}).status != 0) qFatal("not exported");
+        return QJsonDocument::fromJson(folder.read("now.json")).object()["kept_forecasts"].toArray();
+    };
+    const QJsonArray before = kept();
+    QVERIFY(before.size() > 60);
+    QCOMPARE(folder.run({"forecast"}, "now.laneward").status, 0);
+    QCOMPARE(kept(), before);
+    QCOMPARE(command({"--centre", centre, "forecast", "--until", QDate::currentDate().addDays(20).toString(Qt::ISODate)}).status,
+             0);
+    QCOMPARE(kept(), before);  // too short to be kept
+    const Answer first = command({"--centre", centre, "forecast", "--format", "json"});
+    QCOMPARE(first.status, 0);
+    const QJsonArray once = kept();
+    QCOMPARE(once.size(), before.size() + 1);
+    QVERIFY(once.last()["day"].toString() > before.last()["day"].toString());
+    QCOMPARE(once.last()["supplies"].toArray().size(), 8);
+    QCOMPARE(command({"--centre", centre, "forecast", "--due"}).err, QString());
+    QCOMPARE(kept(), once);
+    const Answer sound = command({"--centre", centre, "check"});
+    QVERIFY2(sound.status == 0, qPrintable(sound.out));
 }
 
 void SupplyCommandsTest::dueSaysWhatIsDue() {

@@ -406,6 +406,11 @@ HistorySlice fullHistory() {
     h.counts = counts();
     h.services = serviceRecords();
     h.counters = counters();
+    const auto litres = [](std::int64_t n) { return Amount{n * 1'000'000}; };
+    const KeptUse week{7, {litres(-1), litres(1), litres(2), litres(3), litres(5)}};
+    const KeptUse fortnight{14, {litres(0), litres(3), litres(4), litres(5), litres(9)}};
+    h.forecasts = {{QDate(2026, 11, 2), {{SupplyId{"amber"}, {week, fortnight}}, {SupplyId{"cloth"}, {week}}}},
+                   {QDate(2026, 11, 12), {{SupplyId{"amber"}, {fortnight}}}}};
     return h;
 }
 

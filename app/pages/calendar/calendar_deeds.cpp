@@ -6,6 +6,7 @@
 #include "app/pages/calendar/event_editor.h"
 #include "app/pages/calendar/month_view.h"
 #include "app/widgets/time_formats.h"
+#include "core/documents/supply_difference_words.h"
 
 #include <QMenu>
 #include <QStackedWidget>
@@ -63,6 +64,7 @@ void CalendarPage::showReply(const WhatIfReply& reply) {
     const SeasonState& season = session().season();
     const PlanDifference& change = reply.answer.difference;
     DifferenceText text{m_mover->title(), differenceWords(reply.answer, reply.effort, reply.days, season.patterns, m_speech), {}};
+    if (reply.stock) addStock(text.words, reply.stock->difference, reply.stock->cost, season, m_speech);
     view()->showDifference(text, differenceMarks(change, season, m_speech));
 }
 

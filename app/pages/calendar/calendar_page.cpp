@@ -5,6 +5,7 @@
 #include "app/pages/calendar/copy_season_panel.h"
 #include "app/pages/calendar/event_editor.h"
 #include "app/pages/calendar/month_view.h"
+#include "app/pages/calendar/staff_panel.h"
 #include "app/pages/calendar/week_view.h"
 #include "app/widgets/date_bar.h"
 
@@ -52,7 +53,9 @@ void CalendarPage::buildBar() {
     m_bar->setLevel(int(Level::Week));
     m_new = new QPushButton(tr("&New event (N)"), m_bar);
     m_copy = new QPushButton(tr("&Copy last season…"), m_bar);
-    for (QPushButton* button : {m_new, m_copy}) {
+    m_hours = new QPushButton(tr("Staff &hours"), m_bar);
+    m_hours->setObjectName("staffHours");
+    for (QPushButton* button : {m_new, m_copy, m_hours}) {
         button->setMinimumHeight(28);
         m_bar->addWidget(button);
     }
@@ -61,6 +64,7 @@ void CalendarPage::buildBar() {
     connect(m_bar, &DateBar::levelChosen, this, [this](int level) { setLevel(Level(level)); });
     connect(m_new, &QPushButton::clicked, this, [this] { createAt(view()->proposedStart()); });
     connect(m_copy, &QPushButton::clicked, this, [this] { copySeason({}); });
+    connect(m_hours, &QPushButton::clicked, this, &CalendarPage::showStaffHours);
 }
 
 void CalendarPage::buildViews() {
@@ -94,6 +98,7 @@ void CalendarPage::buildMover() {
     connect(m_mover, &EventMover::settling, this, [this] { view()->clearGhost(); });
     connect(m_mover, &EventMover::settled, this, [this] { view()->setFocus(); });
     connect(&m_mover->runner(), &WhatIfRunner::answered, this, &CalendarPage::showReply);
+    connect(&m_mover->runner(), &WhatIfRunner::stockAnswered, this, &CalendarPage::showReply);
 }
 
 void CalendarPage::buildSide() {
@@ -123,6 +128,23 @@ CopySeasonPanel& CalendarPage::seasons() {
         });
     }
     return *m_seasons;
+}
+
+StaffPanel& CalendarPage::staff() {
+    if (!m_staff) {
+        m_staff = new StaffPanel(session(), m_side);
+        m_side->addWidget(m_staff);
+        connect(m_staff, &StaffPanel::closeAsked, this, &CalendarPage::closeSide);
+    }
+    return *m_staff;
+}
+
+void CalendarPage::showStaffHours() {
+    wake();
+    staff();
+    showSide(m_staff);
+    m_staff->setDays(range());
+    m_staff->setFocus();
 }
 
 DiaryView* CalendarPage::view() const { return level() == Level::Month ? static_cast<DiaryView*>(m_month) : m_week; }
@@ -180,6 +202,7 @@ void CalendarPage::loadDays() {
     view()->setData(std::move(house), days, session().season().centre.facts.settings.dayBegins, m_speech);
     if (m_scroll) m_week->scrollToBusyPart();
     m_scroll = false;
+    if (m_staff && m_staff->isVisible()) m_staff->setDays(days);
     say();
 }
 

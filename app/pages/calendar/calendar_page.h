@@ -18,6 +18,7 @@ class DateBar;
 class EventEditor;
 class EventMover;
 class MonthView;
+class StaffPanel;
 class WeekView;
 
 class CalendarPage : public Page {
@@ -41,6 +42,7 @@ public:
     void createAt(const LocalTime& start);
     void editSeries(const SeriesId& id);
     void copySeason(const SeriesId& chosen);
+    void showStaffHours();  ///< of the days shown
 
 protected:
     void hideEvent(QHideEvent* event) override;
@@ -53,6 +55,7 @@ private:
     void buildMover();
     EventEditor& editor();
     CopySeasonPanel& seasons();
+    StaffPanel& staff();
     void connectView(DiaryView* view);
     void loadDays();
     void say();
@@ -80,6 +83,7 @@ private:
     DateBar* m_bar = nullptr;
     QPushButton* m_new = nullptr;
     QPushButton* m_copy = nullptr;
+    QPushButton* m_hours = nullptr;
     AskBar* m_ask = nullptr;
     EventMover* m_mover = nullptr;
     QSplitter* m_split = nullptr;
@@ -89,6 +93,7 @@ private:
     QStackedWidget* m_side = nullptr;
     EventEditor* m_editor = nullptr;
     CopySeasonPanel* m_seasons = nullptr;
+    StaffPanel* m_staff = nullptr;
     QLabel* m_status = nullptr;
     QDate m_day;
     Speech m_speech;

@@ -90,23 +90,28 @@ std::optional<LocalTime> nextStart(const Series& series, QDate today) {
     return next.empty() ? std::nullopt : std::optional(next.front());
 }
 
-std::vector<Consequence> consequencesOf(const SeasonState& season, const std::optional<Series>& before, const Series& after,
-                                        Instant now, const Speech& speech) {
+EventPreview previewOf(const SeasonState& season, const std::optional<Series>& before, const Series& after, Instant now,
+                       const Speech& speech) {
     const QDate today = dateOf(season.centre, now);
     const std::optional<LocalTime> next = nextStart(after, today);
-    if (!next) return {{Words::tr("It does not take place within a year from today."), false}};
+    if (!next) return {{{Words::tr("It does not take place within a year from today."), false}}, {}, {}};
     const Result<Zone> zone = Zone::load(after.zone);
     const QDate day = std::max(today, zone ? dateOf(season.centre, zone->toInstant(*next)) : next->date);
     const State state = planningState(season, now);
     const Plan old = plan(state, now, {day, day}, nodes);
     const Plan fresh = plan(withSeries(state, before, after), now, {day, day}, nodes);
-    std::vector<Consequence> list;
+    EventPreview preview;
+    preview.day = day;
+    std::vector<Consequence>& list = preview.consequences;
     addConflicts(fresh.occupancy, after, list);
     addShortfalls(old, fresh, speech, list);
     addWork(difference(old, fresh), speech, list);
     if (list.empty()) list.push_back({Words::tr("No change to the work of that day."), false});
     list.front().words = Words::tr("On %1: %2").arg(dayText(day, speech), list.front().words);
-    return list;
+    for (EventCost& cost : eventCosts(season, fresh).events) {
+        if (cost.series == after.id && !preview.cost) preview.cost = std::move(cost);
+    }
+    return preview;
 }
 
 }  // namespace laneward

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/documents/wording.h"
+#include "core/season/event_costs.h"
 
 namespace laneward {
 
@@ -15,8 +16,14 @@ std::optional<LocalTime> nextStart(const Series& series, QDate today);
 /// The next `count` starts from `today` on.
 std::vector<LocalTime> nextStarts(const Series& series, QDate today, size_t count);
 
+struct EventPreview {
+    std::vector<Consequence> consequences;
+    std::optional<QDate> day;       ///< that they and the cost are of
+    std::optional<EventCost> cost;  ///< none when no job of that day is needed by it
+};
+
 /// `before` is what stands there now, nothing for a new event. Plans that one day twice.
-std::vector<Consequence> consequencesOf(const SeasonState& season, const std::optional<Series>& before, const Series& after,
-                                        Instant now, const Speech& speech);
+EventPreview previewOf(const SeasonState& season, const std::optional<Series>& before, const Series& after, Instant now,
+                       const Speech& speech);
 
 }  // namespace laneward

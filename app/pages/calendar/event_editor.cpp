@@ -4,6 +4,7 @@
 #include "app/pages/calendar/demand_rows.h"
 #include "app/pages/calendar/recurrence_edit.h"
 #include "app/widgets/time_formats.h"
+#include "core/documents/cost_words.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -200,12 +201,22 @@ void EventEditor::lookAhead() {
     const std::optional<Series> series = draft();
     const bool sound = series && faultsOf(*series, m_session.season().centre.facts.lanes).empty();
     QStringList lines;
-    if (sound) {
-        for (const Consequence& one : consequencesOf(m_session.season(), m_before, *series, m_session.now(), m_speech))
-            lines << (one.bad ? QStringLiteral("! ") : QString()) + one.words;
-    }
+    EventPreview preview;
+    if (sound) preview = previewOf(m_session.season(), m_before, *series, m_session.now(), m_speech);
+    for (const Consequence& one : preview.consequences)
+        lines << (one.bad ? QStringLiteral("! ") : QString()) + one.words;
     m_consequences->setText(lines.join(u'\n'));
     m_consequences->setVisible(!lines.isEmpty());
+    showCost(preview);
+}
+
+void EventEditor::showCost(const EventPreview& preview) {
+    m_costHeading->setVisible(preview.day.has_value());
+    m_cost->setVisible(preview.day.has_value());
+    if (!preview.day) return;
+    m_costHeading->setText(tr("What it costs on %1").arg(dayText(*preview.day, m_speech)));
+    m_cost->setText(preview.cost ? costSentences(*preview.cost, m_session.season(), m_speech).join(u'\n')
+                                 : tr("No job of that day is needed by it, so that it takes neither product nor work."));
 }
 
 }  // namespace laneward

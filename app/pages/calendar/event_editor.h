@@ -23,6 +23,7 @@ class QVBoxLayout;
 namespace laneward {
 
 class DemandRows;
+struct EventPreview;
 class RecurrenceEdit;
 
 class EventEditor : public QFrame {
@@ -75,6 +76,7 @@ private:
     void touched();
     void look();       ///< validation and preview, at once
     void lookAhead();  ///< consequences, a moment after typing
+    void showCost(const EventPreview& preview);
     bool showFaults(const Series& series);
     void startMoved();
     const Series* stored() const;
@@ -112,6 +114,8 @@ private:
     QCheckBox* m_noStaff = nullptr;
     QCheckBox* m_cancelled = nullptr;
     QPlainTextEdit* m_note = nullptr;
+    QLabel* m_costHeading = nullptr;
+    QLabel* m_cost = nullptr;
     QLabel* m_problems = nullptr;
     QLabel* m_consequences = nullptr;
     QPushButton* m_save = nullptr;

@@ -29,6 +29,14 @@ QLabel* plain(QWidget* parent) {
     return label;
 }
 
+QLabel* strong(QWidget* parent) {
+    QLabel* label = plain(parent);
+    QFont bold = label->font();
+    bold.setBold(true);
+    label->setFont(bold);
+    return label;
+}
+
 QFormLayout* formIn(QVBoxLayout* column) {
     auto* form = new QFormLayout;
     column->addLayout(form);
@@ -65,15 +73,17 @@ void EventEditor::build() {
     buildTimes(form);
     m_recurrence = new RecurrenceEdit(body);
     column->addWidget(m_recurrence);
-    auto* heading = plain(body);
-    QFont bold = heading->font();
-    bold.setBold(true);
-    heading->setFont(bold);
+    QLabel* heading = strong(body);
     heading->setText(tr("What it asks of the lanes"));
     column->addWidget(heading);
     m_demands = new DemandRows(body);
     column->addWidget(m_demands);
     buildMore(column);
+    column->addWidget(m_costHeading = strong(body));
+    column->addWidget(m_cost = plain(body));
+    m_cost->setAccessibleName(tr("What it costs"));
+    m_costHeading->hide();
+    m_cost->hide();
     column->addStretch(1);
     scroll->setWidget(body);
     whole->addWidget(scroll, 1);
@@ -184,11 +194,8 @@ void EventEditor::buildOrganisation(QFormLayout* form) {
 void EventEditor::buildFoot(QVBoxLayout* column) {
     auto* foot = new QVBoxLayout;
     foot->setContentsMargins(12, 0, 12, 10);
-    m_problems = plain(this);
+    m_problems = strong(this);
     m_problems->setAccessibleName(tr("What is wrong"));
-    QFont bold = m_problems->font();
-    bold.setBold(true);
-    m_problems->setFont(bold);
     m_consequences = plain(this);
     m_consequences->setAccessibleName(tr("What it changes"));
     foot->addWidget(m_problems);

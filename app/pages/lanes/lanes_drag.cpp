@@ -3,6 +3,7 @@
 #include "app/edits/job_move.h"
 #include "app/pages/lanes/lanes_page.h"
 #include "app/pages/lanes/why_panel.h"
+#include "core/documents/supply_difference_words.h"
 
 #include <algorithm>
 
@@ -24,6 +25,7 @@ void LanesPage::connectGhost() {
     connect(m_mover, &EventMover::settling, m_view, &HouseView::clearGhost);
     connect(m_mover, &EventMover::settled, this, [this] { m_view->setFocus(); });
     connect(&m_mover->runner(), &WhatIfRunner::answered, this, &LanesPage::showReply);
+    connect(&m_mover->runner(), &WhatIfRunner::stockAnswered, this, &LanesPage::showReply);
 }
 
 void LanesPage::hideEvent(QHideEvent* event) {
@@ -100,6 +102,7 @@ void LanesPage::awaitReply(const QString& title) {
 void LanesPage::showReply(const WhatIfReply& reply) {
     const SeasonState& season = session().season();
     m_difference.words = differenceWords(reply.answer, reply.effort, reply.days, season.patterns, m_speech);
+    if (reply.stock) addStock(m_difference.words, reply.stock->difference, reply.stock->cost, season, m_speech);
     m_difference.faults.clear();
     for (const Finding& finding : reply.violations)
         m_difference.faults << text(finding, m_speech);

@@ -1,6 +1,8 @@
 #include "app/edits/plain_label.h"
 #include "app/pages/lanes/season_panel.h"
 #include "core/documents/season_words.h"
+#include "core/documents/stock_words.h"
+#include "core/documents/supply_difference_words.h"
 
 #include <QGridLayout>
 
@@ -78,6 +80,28 @@ void SeasonPanel::showAnswer(const SeasonFigures& then) {
         }
     }
     m_answer->show();
+}
+
+/// Behind the figures: they do not wait for it.
+void SeasonPanel::askStock() {
+    if (m_session.season().supplies.empty() || !m_supposed) return;
+    if (!m_stockBase) {
+        m_stockBase = std::make_shared<const StockBase>(
+            StockBase{m_session.planningState(), m_session.season(), m_session.store().location(), m_asOf});
+    }
+    m_stock->setText(tr("Looking at what it does to stock…"));
+    m_stock->show();
+    m_stockRunner.ask(m_stockBase, m_supposed, [this](const StockAnswer& answer) { showStock(answer); });
+}
+
+void SeasonPanel::showStock(const StockAnswer& answer) {
+    const Speech speech = m_session.speech();
+    QStringList lines;
+    for (const DifferenceLine& line : stockLines(answer.difference, m_session.season(), speech))
+        lines << (line.bad ? QStringLiteral("! ") + line.words : line.words);
+    lines << tr("%1, over the %n day(s) ahead", nullptr, stockDays).arg(costLine(answer.cost, speech).words);
+    m_stock->setText(lines.join(u'\n'));
+    fitSide();
 }
 
 }  // namespace laneward

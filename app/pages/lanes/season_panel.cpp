@@ -97,6 +97,9 @@ QWidget* SeasonPanel::buildAnswer() {
     m_figures->setVerticalSpacing(3);
     m_figures->setColumnStretch(0, 1);
     column->addWidget(m_answer);
+    column->addWidget(m_stock = proseLabel(QString(), part));
+    m_stock->setAccessibleName(tr("What it does to stock"));
+    m_stock->hide();
     m_answer->hide();
     m_notes->hide();
     return part;
@@ -111,6 +114,8 @@ void SeasonPanel::refresh() {
     m_asOf = m_session.now();
     m_form->setChoices(m_session.planningState(), m_days, m_session.speech());
     m_question.leave();
+    m_stockRunner.leave();
+    m_stockBase.reset();
     m_base.ask(m_session.planningState(), m_asOf, m_days);
     showBusy();
     say();
@@ -139,6 +144,7 @@ void SeasonPanel::showChosen(int index) {
 
 void SeasonPanel::askSoon() {
     m_question.leave();
+    m_stockRunner.leave();
     m_soon->start();
     showBusy();
 }
@@ -146,20 +152,23 @@ void SeasonPanel::askSoon() {
 void SeasonPanel::ask() {
     m_notes->hide();
     m_answer->hide();
+    m_stock->hide();
+    m_stockRunner.leave();
     if (!m_form->supposesAnything() || m_now.days.empty()) return showBusy();
     QStringList notes;
-    State changed = m_form->suppose(m_session.planningState(), m_days, notes);
+    m_supposed = std::make_shared<const State>(m_form->suppose(m_session.planningState(), m_days, notes));
     m_notes->setText(notes.join(u'\n'));
     m_notes->setVisible(!notes.isEmpty());
     fitSide();
     // The same moment as the season that it is compared with.
-    m_question.ask(std::move(changed), m_asOf, m_days);
+    m_question.ask(*m_supposed, m_asOf, m_days);
     showBusy();
 }
 
 void SeasonPanel::stop() {
     m_soon->stop();
     m_question.leave();
+    m_stockRunner.leave();
     if (m_base.isBusy()) {
         m_base.leave();
         m_stale = true;
@@ -177,6 +186,7 @@ void SeasonPanel::showBusy() { m_busy->setVisible(isBusy()); }
 void SeasonPanel::takeAnswer(const SeasonFigures& then) {
     showBusy();
     showAnswer(then);
+    askStock();
     fitSide();
 }
 

@@ -4,7 +4,7 @@
 // is supposed here is stored.
 #pragma once
 
-#include "app/edits/session.h"
+#include "app/edits/stock_runner.h"
 #include "app/pages/lanes/season_asker.h"
 
 #include <QWidget>
@@ -29,7 +29,8 @@ public:
     void refresh();
     void showDay(QDate day);
     QString headline() const { return m_headline; }
-    bool isBusy() const;  ///< planning, or about to
+    bool isBusy() const;                                              ///< planning, or about to
+    bool isLookingAtStock() const { return m_stockRunner.isBusy(); }  ///< behind an answer
 
     static constexpr int seasonDays = 365;
 
@@ -48,12 +49,17 @@ private:
     void showChosen(int index);
     void showBusy();
     void showAnswer(const SeasonFigures& then);
+    void askStock();
+    void showStock(const StockAnswer& answer);
     void say();
     void fitSide();
 
     Session& m_session;
     SeasonAsker m_base;
     SeasonAsker m_question;
+    StockRunner m_stockRunner;
+    std::shared_ptr<const StockBase> m_stockBase;  ///< of m_base
+    std::shared_ptr<const State> m_supposed;       ///< what was asked about last
     SeasonFigures m_now;
     DateRange m_days;
     Instant m_asOf;
@@ -67,6 +73,7 @@ private:
     QLabel* m_notes = nullptr;
     QWidget* m_answer = nullptr;
     QGridLayout* m_figures = nullptr;
+    QLabel* m_stock = nullptr;
     QTimer* m_soon = nullptr;
     QString m_headline;
 };

@@ -4,6 +4,7 @@
 #include "app/pages/supplies/fan_chart.h"
 #include "app/pages/supplies/supply_texts.h"
 #include "app/widgets/time_formats.h"
+#include "core/documents/score_words.h"
 #include "core/documents/stock_words.h"
 
 #include <QListWidget>
@@ -65,6 +66,7 @@ QWidget* StockDetail::buildUse() {
     column->setSpacing(3);
     column->addWidget(headingLabel(tr("Use, measured"), side));
     column->addWidget(m_use = proseLabel({}, side));
+    column->addWidget(m_heldTitle = headingLabel(tr("Past forecasts"), side));
     column->addWidget(m_held = proseLabel({}, side));
     column->addWidget(m_fillsTitle = headingLabel({}, side));
     m_fills = new QListWidget(side);
@@ -172,23 +174,17 @@ QStringList StockDetail::usesOf(const Supply& supply, const SupplyAnswer& answer
     return lines;
 }
 
-/// A forecast whose ranges held more or less often than they promised says so.
-QString StockDetail::heldText(const ForecastScore& score) const {
-    const QLocale locale = m_session.speech().locale;
-    QString line =
-        tr("Past forecasts: the 90 % range held %1 times of %2, the 50 % range %3 times.")
-            .arg(locale.toString(score.most.inside), locale.toString(score.most.spans), locale.toString(score.half.inside));
-    if (score.most.isOff() || score.half.isOff())
-        line = tr("! %1 That is not what was promised: do not trust the ranges.").arg(line);
-    return line;
-}
-
 void StockDetail::showUse(const Supply& supply, const SupplyAnswer* answer) {
     m_use->setText(answer ? usesOf(supply, *answer).join(u'\n') : QString());
+    showHeld(supply, answer);
+}
+
+void StockDetail::showHeld(const Supply& supply, const SupplyAnswer* answer) {
     const auto score = answer ? answer->scores.find(supply.id) : std::map<SupplyId, ForecastScore>::const_iterator{};
-    const bool scored = answer && score != answer->scores.end() && score->second.most.spans > 0;
-    m_held->setText(scored ? heldText(score->second) : QString());
-    m_held->setVisible(scored);
+    const bool known = answer && score != answer->scores.end();
+    m_held->setText(known ? scoreWords(score->second, supply.kind, m_session.speech()).all().join(u'\n') : QString());
+    m_held->setVisible(known);
+    m_heldTitle->setVisible(known);
 }
 
 void StockDetail::listFills(const Supply& supply, const SupplyAnswer* answer) {

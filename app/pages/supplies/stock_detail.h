@@ -28,12 +28,12 @@ private:
     QWidget* buildAhead();
     QWidget* buildUse();
     void showFan(const Supply& supply, const SupplyAnswer* answer);
+    void showHeld(const Supply& supply, const SupplyAnswer* answer);
     void showUse(const Supply& supply, const SupplyAnswer* answer);
     std::vector<FanDelivery> deliveriesOf(const Supply& supply, const SupplyOutlook& outlook) const;
     QStringList usesOf(const Supply& supply, const SupplyAnswer& answer) const;
     QString machineUse(const ProductUsage& usage) const;
     QString countedUse(const Usage& usage) const;
-    QString heldText(const ForecastScore& score) const;
     void listFills(const Supply& supply, const SupplyAnswer* answer);
     void showDay(int day);
 
@@ -44,6 +44,7 @@ private:
     FanChart* m_fan = nullptr;
     QLabel* m_day = nullptr;
     QLabel* m_use = nullptr;
+    QLabel* m_heldTitle = nullptr;
     QLabel* m_held = nullptr;
     QLabel* m_fillsTitle = nullptr;
     QListWidget* m_fills = nullptr;

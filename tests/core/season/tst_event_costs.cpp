@@ -62,14 +62,14 @@ private Q_SLOTS:
         // 100.00 for 5 L: 0.02 a millilitre.
         QCOMPARE(a.product, (Money{120, "EUR"}));
         QCOMPARE(b.product, (Money{40, "EUR"}));
-        QVERIFY(a.allPriced);
+        QVERIFY(a.withoutPrice.isEmpty());
     }
 
     void withoutAPriceItSaysSo() {
         SeasonState season = seasonWithPrice();
         season.offers.clear();
         const EventCosts costs = eventCosts(season, planOfOne());
-        QVERIFY(!costs.events.front().allPriced);
+        QCOMPARE(costs.events.front().withoutPrice, QStringList("Amber"));
         QVERIFY(costs.events.front().product.isZero());
     }
 
@@ -127,6 +127,35 @@ private Q_SLOTS:
         Centre alone = centre;
         alone.machines.front().attended = false;
         QCOMPARE(staffHours(alone, p).front().bound, Seconds{0});
+    }
+
+    /// A plan knows nothing of days that are over; the runs do. What was corrected counts once.
+    void daysThatAreOverCountTheirRuns() {
+        SeasonState season;
+        season.centre = house().centre;
+        const auto run = [](const char* id, Span time) {
+            RunLog log;
+            log.id = {id};
+            log.machine = {"m1"};
+            log.time = time;
+            return log;
+        };
+        RunLog corrected = run("b", {at(-1, 20), at(-1, 21)});
+        RunLog better = run("c", {at(-1, 22, 45), at(-1, 23, 15)});
+        better.corrects = corrected.id;
+        season.runs = {run("a", {at(-1, 10), at(-1, 10, 20)}), corrected, better, run("night", {at(0, 1), at(0, 1, 10)}),
+                       run("today", {at(0, 10), at(0, 11)})};
+        Plan p;
+        p.now = at(0, 12);
+        p.days = {{day0.addDays(-1)}, {day0, {}, true, {}, 0, {{{"m1"}, 1, {at(0, 20), at(0, 21)}, {}}}}};
+        const StaffWeek week = staffHours(season, p).front();
+        QCOMPARE(week.days[0].bound, minutes(20 + 30 + 10));  // the night belongs to the evening before
+        QCOMPARE(week.days[0].overtime, minutes(15 + 10));
+        QCOMPARE(week.days[0].outings, 3);
+        QCOMPARE(week.days[1].bound, hours(1));
+        QCOMPARE(week.bound, hours(2));
+        season.centre.machines.front().attended = false;
+        QCOMPARE(staffHours(season, p).front().bound, Seconds{0});
     }
 };
 

@@ -33,6 +33,7 @@ private Q_SLOTS:
     void coverage();
     void spansDoNotOverlap();
     void betweenHorizons();
+    void betweenWeeksByTheCourseOfTheFirst();
     void plainGuesses();
     void againstPlainGuesses();
     void nothingToScore();
@@ -89,6 +90,39 @@ void ForecastScoresTest::betweenHorizons() {
     }
 }
 
+/// All of a week is used on its third and fifth day, 100 and 300; the second takes twice as much, the next two together 1,600.
+void ForecastScoresTest::betweenWeeksByTheCourseOfTheFirst() {
+    KeptSupply supply{amber, {}};
+    const auto keep = [&](int days, std::int64_t use) {
+        supply.horizons.push_back({days, {Amount{use - 2}, Amount{use - 1}, Amount{use}, Amount{use + 1}, Amount{use + 2}}});
+    };
+    for (const auto& [days, use] :
+         {std::pair{1, 0}, {2, 0}, {3, 100}, {4, 100}, {5, 400}, {6, 400}, {7, 400}, {14, 1'200}, {28, 2'800}})
+        keep(days, use);
+    const KeptForecast forecast{start, {supply}};
+    for (const auto& [days, use] : {std::pair{4, 100},
+                                    {7, 400},
+                                    {8, 400},
+                                    {10, 600},
+                                    {11, 600},
+                                    {12, 1'200},
+                                    {14, 1'200},
+                                    {16, 1'200},
+                                    {17, 1'400},
+                                    {21, 2'000},
+                                    {23, 2'000},
+                                    {24, 2'200},
+                                    {26, 2'800},
+                                    {28, 2'800}}) {
+        for (const int off : {-3, 0, 3}) {
+            const ForecastScore score = scoreForecasts(
+                std::vector{forecast}, amber, std::vector<KnownUse>{{start, {}}, {start.addDays(days), Amount{use + off}}}, 1);
+            QCOMPARE(score.most.spans, 1);
+            QVERIFY2(score.most.inside == (off == 0), qPrintable(QString("%1 days, %2").arg(days).arg(use + off)));
+        }
+    }
+}
+
 void ForecastScoresTest::plainGuesses() {
     std::vector<KnownUse> known{{start, {}}};
     for (int week = 1; week <= 60; ++week)
@@ -141,11 +175,11 @@ void ForecastScoresTest::keptFromAForecast() {
     outlook.known.assign(10, Amount{3});
     const KeptSupply supply = kept(amber, *forecastStock(outlook, keptRule()), outlook.days);
     QCOMPARE(supply.supply, amber);
-    QCOMPARE(supply.horizons.size(), size_t(4));
+    QCOMPARE(supply.horizons.size(), size_t(7));
     for (const KeptUse& use : supply.horizons)
         for (const Amount& amount : use.use)
             QCOMPARE(amount, Amount{3 * use.days});
-    QCOMPARE(supply.horizons.back().days, 10);
+    QCOMPARE(supply.horizons.back().days, 7);
 }
 
 QTEST_GUILESS_MAIN(ForecastScoresTest)
