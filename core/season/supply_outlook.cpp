@@ -167,6 +167,8 @@ private:
         SupplyLine line = onHandOf(supply);
         StockOutlook outlook{supply.id, line.onHand(), m_days, plannedUse(supply), {}, {}, {}};
         if (const SupplyLearned* learned = learnedOf(supply)) outlook.chance = learned->chance;
+        for (const LearnedRate& rate : outlook.chance)
+            line.chancePerDay += rate.comesIn ? -rate.meanPerDay() : rate.meanPerDay();
         StockedSupply stocked{supply, line.onHand(), {}, {}, {}};
         for (const OpenOrder& order : open) {
             for (const auto& [id, amount] : order.missing) {
