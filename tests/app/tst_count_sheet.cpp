@@ -4,6 +4,7 @@
 #include "app/pages/supplies/supplies_page.h"
 #include "app/paper/count_painter.h"
 #include "app/widgets/cell_table.h"
+#include "tests/support/demo_session.h"
 #include "tests/support/looks.h"
 #include "tests/support/stocked_house.h"
 
@@ -48,6 +49,7 @@ private Q_SLOTS:
     void anotherLotIsFound();
     void aTankIsCountedAsItIsMixed();
     void theSheetIsPrintedBlind();
+    void aUsualStoreFitsOnAPage();
     void pictures();
 
 private:
@@ -396,6 +398,23 @@ void CountSheetTest::theSheetIsPrintedBlind() {
     QSignalSpy problem(m_session.get(), &Session::problem);
     QVERIFY(!panel().savePdf(folder.filePath("nowhere/count.pdf")));
     QCOMPARE(problem.count(), 1);
+}
+
+void CountSheetTest::aUsualStoreFitsOnAPage() {
+    support::DemoSession demo;
+    CountPanel sheet(demo.session());
+    sheet.resize(1150, 620);
+    sheet.show();
+    sheet.refresh();
+    for (const PaperSize size : {PaperSize::A4, PaperSize::Letter}) {
+        QBuffer buffer;
+        buffer.open(QIODevice::WriteOnly);
+        QPdfWriter writer(&buffer);
+        prepare(writer, size);
+        QCOMPARE(paintCount(writer, sheet.sheet(), demo.session().speech()), 1);
+    }
+    QVERIFY(support::picture(sheet, "count_demo"));
+    QVERIFY(sheet.savePdf(QDir(qEnvironmentVariable("LANEWARD_BINARY", QDir::tempPath())).filePath("pictures/count_demo.pdf")));
 }
 
 void CountSheetTest::pictures() {
