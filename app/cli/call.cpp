@@ -1,5 +1,7 @@
 #include "app/cli/call.h"
 
+#include "core/storage/booked.h"
+
 #include "core/base/clock.h"
 #include "core/base/limits.h"
 
@@ -16,6 +18,14 @@ namespace {
 constexpr int mostDays = limits::expansionYears * 365;
 
 }  // namespace
+
+Outcome appendBooked(const Loaded& loaded, const std::vector<Record>& records) {
+    const Result<UseFactors> factors =
+        loaded.season.supplies.empty() ? UseFactors{} : learnedFactors(*loaded.store, loaded.season, loaded.now);
+    if (!factors) return factors.error();
+    const Result<std::vector<Record>> booked = withBookings(*loaded.store, loaded.season, *factors, records);
+    return booked ? loaded.store->append(*booked) : Outcome(booked.error());
+}
 
 Instant nowOf(const Call& call, const Zone& zone) {
     return call.start.now ? zone.toInstant(*call.start.now) : SystemClock().now();

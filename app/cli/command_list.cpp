@@ -80,10 +80,11 @@ std::vector<Command> deeds() {
          {"kind", "jobs", "from", "days"},
          exportFile},
         {"import",
-         "FILE.json | FILE.ics | FILE.csv --kind KIND [--mapping FILE.json] [--dry-run]",
-         QT_TRANSLATE_NOOP(
-             "cli", "reads a whole centre, or rows of one kind into it (series, strokes, readings, inspections); all or nothing"),
-         {"kind", "mapping", "dry-run"},
+         "FILE.json | FILE.ics | FILE.csv --kind KIND [--mapping FILE.json] [--dry-run] [--sure]",
+         QT_TRANSLATE_NOOP("cli",
+                           "reads a whole centre, or rows of one kind into it (series, strokes, readings, inspections, stock, "
+                           "prices); all or nothing; --sure takes amounts and prices that are far from what is known"),
+         {"kind", "mapping", "dry-run", "sure"},
          importFile},
         {"record",
          "FILE.json [--dry-run] [--sure]",

@@ -43,10 +43,10 @@ public:
     /// Empty cells of these keys are faults.
     void need(const QStringList& keys);
     void refuse(const char* rule, const QString& key, std::vector<Value> expected = {});
+    /// A number from 0 to `most`; the fault has been reported when there is none.
+    std::optional<double> decimal(const QString& key, const char* rule, double most);
 
 private:
-    /// A decimal number; the fault has been reported when there is none.
-    std::optional<double> decimal(const QString& key, const char* rule, double most);
     QString columnOf(const QString& key) const { return m_mapping.columns.value(key, key); }
 
     const CsvRow& m_row;

@@ -18,7 +18,7 @@ struct ReadRows {
     std::vector<Finding> faults;
 };
 
-/// Kinds of rows that import and export know.
+/// Kinds of rows that export knows; import knows those of csv_supplies.h too.
 inline QStringList csvKinds() { return {"series", "strokes", "readings", "inspections"}; }
 
 /// Columns that csvRows() must find.

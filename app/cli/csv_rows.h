@@ -17,7 +17,7 @@ struct CsvMapping {
     QHash<QString, QString> defaults;  ///< our name -> value where the file has no such column or an empty field
     QString date = "yyyy-MM-dd";       ///< Qt's notation
     QString time = "HH:mm";
-    bool decimalComma = false;  ///< of film and distances in readings and inspections
+    bool decimalComma = false;  ///< of film, distances, amounts and prices
 };
 
 /// Errors (Invalid): "mapping.unreadable", subject: the file.

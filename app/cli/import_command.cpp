@@ -1,6 +1,7 @@
 #include "app/cli/command_list.h"
 #include "app/cli/csv_readings.h"
 #include "app/cli/ics_mapping.h"
+#include "app/cli/import_supplies.h"
 #include "core/storage/centre_file.h"
 
 #include <QCoreApplication>
@@ -153,7 +154,11 @@ Status importRecords(const Call& call, Loaded& loaded, const CsvRows& rows, cons
     return finishRecords(call, loaded, inspectionsFromCsv(rows, known), store.inspections(allRecords));
 }
 
+QStringList importKinds() { return csvKinds() + QStringList{"stock", "prices"}; }
+
 QStringList neededColumns(const QString& kind) {
+    if (kind == "stock") return stockColumns(StockKind::Counts);
+    if (kind == "prices") return stockColumns(StockKind::Prices);
     if (kind == "series") return {"title", "date", "start"};
     if (kind == "readings") return tapeColumns();
     if (kind == "inspections") return inspectionColumns();
@@ -162,12 +167,17 @@ QStringList neededColumns(const QString& kind) {
 
 Status importCsv(const Call& call, const QString& name) {
     const QString kind = call.options.value("kind");
-    if (!csvKinds().contains(kind)) return wrongUsage("cli.bad-kind", kind, {csvKinds().join(", ")});
+    if (!importKinds().contains(kind)) return wrongUsage("cli.bad-kind", kind, {importKinds().join(", ")});
     const Result<CsvRows> rows = rowsOf(call, name, neededColumns(kind));
     if (!rows) return rows.error();
     Result<Loaded> loaded = load(call, Access::ReadWrite);
     if (!loaded) return loaded.error();
     if (kind == "readings" || kind == "inspections") return importRecords(call, *loaded, *rows, kind);
+    if (kind == "stock") return importCounts(call, *loaded, *rows);
+    if (kind == "prices") {
+        Result<std::vector<Change>> changes = priceChanges(call, *loaded, *rows);
+        return changes ? finish(call, *loaded, name, *std::move(changes)) : Status(changes.error());
+    }
     if (kind == "series") {
         const Result<std::vector<Series>> series = seriesFromCsv(*rows, loaded->season.centre.facts.zone);
         return series ? finishSeries(call, *loaded, name, *series) : Status(series.error());

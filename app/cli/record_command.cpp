@@ -1,5 +1,5 @@
 #include "app/cli/command_list.h"
-#include "core/storage/booked.h"
+#include "core/season/bookings.h"
 #include "core/storage/centre_file.h"
 
 #include <QCoreApplication>
@@ -19,14 +19,6 @@ Outcome checkCounts(const std::vector<Record>& records, const SeasonState& seaso
     return Nothing{};
 }
 
-Outcome append(const Loaded& loaded, const std::vector<Record>& records) {
-    const Result<UseFactors> factors =
-        loaded.season.supplies.empty() ? UseFactors{} : learnedFactors(*loaded.store, loaded.season, loaded.now);
-    if (!factors) return factors.error();
-    const Result<std::vector<Record>> booked = withBookings(*loaded.store, loaded.season, *factors, records);
-    return booked ? loaded.store->append(*booked) : Outcome(booked.error());
-}
-
 }  // namespace
 
 Status record(const Call& call) {
@@ -43,7 +35,7 @@ Status record(const Call& call) {
         if (!counts) return counts.error();
     }
     const bool only = call.options.isSet("dry-run");
-    const Outcome appended = only ? Outcome(Nothing{}) : append(*loaded, *records);
+    const Outcome appended = only ? Outcome(Nothing{}) : appendBooked(*loaded, *records);
     if (!appended) return appended.error();
     const QString form = only ? QCoreApplication::translate("cli", "%1: %2 records could be recorded\n")
                               : QCoreApplication::translate("cli", "%1: %2 records recorded\n");

@@ -36,6 +36,26 @@ bool Session::knowsPerson() {
     return false;
 }
 
+namespace {
+
+/// What the ledger names cannot go away: undoing a new supply that has moved retires it.
+void keepMoved(Edit& counter, const std::vector<Record>& records) {
+    for (Change& change : counter.changes) {
+        auto* supply = std::get_if<RowChange<Supply>>(&change);
+        if (!supply || !supply->before || supply->after) continue;
+        const bool moved = std::any_of(records.begin(), records.end(), [&](const Record& record) {
+            const auto* movement = std::get_if<Movement>(&record);
+            return movement && std::any_of(movement->entries.begin(), movement->entries.end(),
+                                           [&](const Entry& e) { return e.key.supply == supply->before->id; });
+        });
+        if (!moved) continue;
+        supply->after = supply->before;
+        supply->after->retired = true;
+    }
+}
+
+}  // namespace
+
 bool Session::apply(const QString& name, std::vector<Change> changes) { return perform({name, std::move(changes), {}}); }
 
 bool Session::record(const QString& name, std::vector<Record> records) { return perform({name, {}, std::move(records)}); }
@@ -59,6 +79,7 @@ bool Session::perform(Deed deed) {
         if (!edit.changes.empty() && commit(edit, passages)) settled();
         return false;
     }
+    keepMoved(edit, deed.records);
     m_undo.push(new UndoableStep(*this, std::move(edit), std::move(passages), std::move(deed.records)));
     settled();
     Q_EMIT said(deed.name);

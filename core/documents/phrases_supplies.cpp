@@ -29,6 +29,8 @@ constexpr Phrase phrases[] = {
     {"price.amount", QT_TRANSLATE_NOOP("wording", "%1: a price is less than nothing or beyond reason")},
     {"price.currency", QT_TRANSLATE_NOOP("wording", "%1: a price is in '%2', but the centre buys in %3")},
     {"offer.pack", QT_TRANSLATE_NOOP("wording", "%1: a pack holds nothing, or more than is possible")},
+    {"offer.no-supply", QT_TRANSLATE_NOOP("wording", "%1: a price of nothing that is kept; choose the supply")},
+    {"offer.price-unreadable", QT_TRANSLATE_NOOP("wording", "%1: row %2 needs a number of packs and a price")},
     {"offer.no-price", QT_TRANSLATE_NOOP("wording", "%1: there is no price")},
     {"offer.price-gap", QT_TRANSLATE_NOOP("wording", "%1: the prices begin at %2 packs; there is none for fewer")},
     {"offer.price-order",

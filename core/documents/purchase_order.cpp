@@ -8,18 +8,11 @@
 #include <QCoreApplication>
 #include <QJsonArray>
 
-#include <algorithm>
-
 namespace laneward {
 
 namespace {
 
 QString say(const char* source) { return QCoreApplication::translate("wording", source); }
-
-const Supplier* findSupplier(const std::vector<Supplier>& suppliers, const SupplierId& id) {
-    const auto found = std::find_if(suppliers.begin(), suppliers.end(), [&](const Supplier& s) { return s.id == id; });
-    return found == suppliers.end() ? nullptr : &*found;
-}
 
 CsvField words(const QString& text) { return {text, false}; }
 CsvField number(std::int64_t n) { return {QString::number(n), true}; }

@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <cmath>
 
 namespace laneward {
 
@@ -106,6 +107,16 @@ QStringList orderReasons(const SupplyOutlook& outlook, size_t next, const Season
     return reasons;
 }
 
+QString weekText(const SupplyLine& line, SupplyKind kind, const Speech& speech) {
+    constexpr double mostWeeks = 104;
+    if (unitOf(kind) != BaseUnit::Piece || line.aWeek != Amount{} || line.chancePerDay <= 0)
+        return amountText(line.aWeek, kind, speech);
+    const double weeks = 1 / (7 * line.chancePerDay);
+    if (weeks > mostWeeks) return say(QT_TRANSLATE_NOOP("wording", "under 1 in 2 years"));
+    if (std::round(weeks) <= 1) return say(QT_TRANSLATE_NOOP("wording", "about 1"));
+    return say(QT_TRANSLATE_NOOP("wording", "about 1 in %1 weeks")).arg(speech.locale.toString(qRound(weeks)));
+}
+
 QString supplyText(const SupplyOutlook& outlook, const PastScores& scores, const SeasonState& season, const Speech& speech) {
     QString out = wrapped(supplyHeadline(outlook, season, speech), 0) + "\n";
     std::vector<QStringList> rows{{say(QT_TRANSLATE_NOOP("wording", "Supply")), say(QT_TRANSLATE_NOOP("wording", "On hand")),
@@ -117,7 +128,7 @@ QString supplyText(const SupplyOutlook& outlook, const PastScores& scores, const
         const QString range = line.outEarly ? dateOrLater(line.outEarly, speech) + " - " + dateOrLater(line.outLate, speech)
                                             : say(QT_TRANSLATE_NOOP("wording", "later"));
         rows.push_back({shown(supply->name), amountText(line.onHand(), supply->kind, speech),
-                        amountText(line.aWeek, supply->kind, speech), range,
+                        weekText(line, supply->kind, speech), range,
                         line.orderBy ? dayWithWeekday(*line.orderBy, speech) : QString("-")});
     }
     out += table(rows, 0);

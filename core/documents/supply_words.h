@@ -19,6 +19,9 @@ QString supplyText(const SupplyOutlook& outlook, const PastScores& scores, const
 QJsonObject supplyJson(const SupplyOutlook& outlook, const PastScores& scores, const SeasonState& season);
 QByteArray supplyCsv(const SupplyOutlook& outlook, const SeasonState& season);
 
+/// What a week takes; of pieces that are rarely needed, how rarely: "about 1 in 12 weeks".
+QString weekText(const SupplyLine& line, SupplyKind kind, const Speech& speech);
+
 /// One sentence: what must be ordered now, or how long everything lasts.
 QString supplyHeadline(const SupplyOutlook& outlook, const SeasonState& season, const Speech& speech);
 /// Sentences about a proposed order: what it covers, what waiting risks, what ordering early costs.

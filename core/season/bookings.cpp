@@ -57,19 +57,6 @@ Movement headerOf(MovementSource source, const OperationId& record, const Person
     return header;
 }
 
-/// Supply and water in an amount of what is in a tank.
-struct Mixture {
-    Amount concentrate;
-    Amount water;
-};
-
-/// To the microlitre; the rest is water.
-Mixture mixtureOf(const Supply& supply, Amount liquid) {
-    const std::int64_t parts = 1 + supply.waterParts;
-    const Amount concentrate{liquid.value / parts};
-    return {concentrate, liquid - concentrate};
-}
-
 void move(std::vector<Entry>& entries, const SupplyId& supply, const Place& from, const Place& to, Amount amount) {
     entries.push_back({{supply, from, {}, {}}, -amount});
     entries.push_back({{supply, to, {}, {}}, amount});
@@ -80,10 +67,6 @@ void useFromTank(std::vector<Entry>& entries, const Supply& supply, const Place&
     const Mixture used = mixtureOf(supply, liquid);
     move(entries, supply.id, tank, {Place::Kind::Lane, {}, 0}, used.concentrate);
     move(entries, waterId, tank, {Place::Kind::Lane, {}, 0}, used.water);
-}
-
-Amount inTank(const Balances& stock, const Supply& supply, const Place& tank) {
-    return stock.in(supply.id, tank) + (supply.waterParts > 0 ? stock.in(waterId, tank) : Amount{0});
 }
 
 Amount usedBy(const Books& books, const Machine& machine, const RunLog& run, int product) {
@@ -189,7 +172,27 @@ Microlitres levelOf(const MachineLevels& levels, int product) {
     return product == cleanerProduct ? levels.cleaner : levels.conditioner[size_t(product)];
 }
 
+/// The measure is what the ledger has; where it has nothing, a container.
+bool isFarOff(const CountLine& line, std::int64_t before, std::int64_t container) {
+    constexpr std::int64_t farOff = 20;
+    const std::int64_t counted = line.counted.value;
+    const bool many = counted > farOff * (before > 0 ? before : container);
+    const bool few = before > farOff * counted;
+    if (many || few) return std::abs(counted - before) > container;
+    return line.key.place.kind == Place::Kind::Shelf && before <= 0 && counted > 0 && farOff * counted < container;
+}
+
 }  // namespace
+
+Mixture mixtureOf(const Supply& supply, Amount liquid) {
+    const std::int64_t parts = 1 + supply.waterParts;
+    const Amount concentrate{liquid.value / parts};
+    return {concentrate, liquid - concentrate};
+}
+
+Amount inTank(const Balances& stock, const Supply& supply, const Place& tank) {
+    return stock.in(supply.id, tank) + (supply.waterParts > 0 ? stock.in(waterId, tank) : Amount{0});
+}
 
 std::vector<Movement> bookingsOf(const RunLog& run, Books& books) {
     const Machine* machine = findMachine(books.centre, run.machine);
@@ -283,21 +286,15 @@ std::vector<Movement> openingOf(const Supply& supply, const std::vector<MachineL
 }
 
 std::vector<Finding> doubtsOf(const StockCount& count, const Books& books) {
-    constexpr std::int64_t farOff = 20;
     std::vector<Finding> doubts;
     for (const CountLine& line : count.lines) {
         const Supply* supply = findSupply(books.supplies, line.key.supply);
         if (!supply) continue;
-        const std::int64_t before = books.stock.at(line.key).value;
-        const std::int64_t counted = line.counted.value;
-        const bool many = counted > farOff * std::max<std::int64_t>(before, 0);
-        const bool few = before > farOff * counted;
-        if ((many || few) && std::abs(counted - before) > std::max<std::int64_t>(supply->container.value, 0))
-            doubts.push_back(
-                {Severity::Warning,
-                 "count.far-off",
-                 supply->name,
-                 {valueOfAmount({before}, unitOf(supply->kind)), valueOfAmount(line.counted, unitOf(supply->kind))}});
+        const Amount before = books.stock.at(line.key);
+        if (!isFarOff(line, before.value, std::max<std::int64_t>(supply->container.value, 0))) continue;
+        const BaseUnit unit = unitOf(supply->kind);
+        doubts.push_back(
+            {Severity::Warning, "count.far-off", supply->name, {valueOfAmount(before, unit), valueOfAmount(line.counted, unit)}});
     }
     return doubts;
 }

@@ -28,6 +28,15 @@ struct Books {
     UseFactors factors;
 };
 
+/// Supply and water in an amount of what is in a tank: to the microlitre, the rest is water.
+struct Mixture {
+    Amount concentrate;
+    Amount water;
+};
+Mixture mixtureOf(const Supply& supply, Amount liquid);
+/// Of the supply as it is mixed there.
+Amount inTank(const Balances& stock, const Supply& supply, const Place& tank);
+
 /// Movements carry ids made from the record's, so that the same record books the same again. A void run books nothing.
 std::vector<Movement> bookingsOf(const RunLog& run, Books& books);
 std::vector<Movement> bookingsOf(const LevelReading& reading, Books& books);
@@ -46,8 +55,8 @@ std::vector<Movement> takenBack(const std::vector<Movement>& earlier, const Corr
 /// What is in the machines' tanks of a supply when its ledger begins, by the levels known at that time.
 std::vector<Movement> openingOf(const Supply& supply, const std::vector<MachineLevels>& levels, Books& books);
 
-/// Counts that are hardly meant: twenty times more or less than the ledger has, and off by more than a container
-/// ("count.far-off").
+/// Counts that are hardly meant ("count.far-off"): twenty times more or less than the ledger has, and off by more than a
+/// container. Where the ledger has nothing: more than twenty containers, or sealed ones that hold less than a twentieth of one.
 std::vector<Finding> doubtsOf(const StockCount& count, const Books& books);
 
 }  // namespace laneward

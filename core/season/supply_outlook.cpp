@@ -158,6 +158,8 @@ private:
                                      const ForecastWatch& watch) const {
         SupplyLine line = onHandOf(supply);
         StockOutlook outlook = outlookOf(supply);
+        for (const LearnedRate& rate : outlook.chance)
+            line.chancePerDay += rate.comesIn ? -rate.meanPerDay() : rate.meanPerDay();
         StockedSupply stocked{supply, line.onHand(), {}, {}, {}};
         for (const OpenOrder& order : open) {
             for (const auto& [id, amount] : order.missing) {

@@ -29,6 +29,11 @@ const Supply* supplyNamed(const std::vector<Supply>& supplies, const QString& na
     return found == supplies.end() ? nullptr : &*found;
 }
 
+const Supplier* findSupplier(const std::vector<Supplier>& suppliers, const SupplierId& id) {
+    const auto found = std::find_if(suppliers.begin(), suppliers.end(), [&](const Supplier& s) { return s.id == id; });
+    return found == suppliers.end() ? nullptr : &*found;
+}
+
 Value valueOfAmount(Amount amount, BaseUnit unit) {
     switch (unit) {
         case BaseUnit::Microlitre:

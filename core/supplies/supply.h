@@ -119,6 +119,8 @@ const Supply* findSupply(const std::vector<Supply>& supplies, const SupplyId& id
 /// By name, as machines' tanks name it.
 const Supply* supplyNamed(const std::vector<Supply>& supplies, const QString& name);
 
+const Supplier* findSupplier(const std::vector<Supplier>& suppliers, const SupplierId& id);
+
 /// An amount for a finding: a volume, a length or a number.
 Value valueOfAmount(Amount amount, BaseUnit unit);
 

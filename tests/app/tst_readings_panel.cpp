@@ -1,8 +1,8 @@
 // Tape readings beside the computed film: the list, typing, correcting, withdrawing, importing, and how far the brush carries.
 #include "app/pages/patterns/board_model.h"
 #include "app/pages/patterns/carry_panel.h"
-#include "app/pages/patterns/cell_table.h"
-#include "app/pages/patterns/decimal_text.h"
+#include "app/widgets/cell_table.h"
+#include "app/widgets/decimal_text.h"
 #include "app/pages/patterns/limits_form.h"
 #include "app/pages/patterns/reading_chart.h"
 #include "app/pages/patterns/reading_details.h"

@@ -1,7 +1,7 @@
 #include "app/pages/patterns/carry_panel.h"
 
 #include "app/edits/plain_label.h"
-#include "app/pages/patterns/decimal_text.h"
+#include "app/widgets/decimal_text.h"
 #include "app/pages/patterns/reading_model.h"
 
 #include <QHash>

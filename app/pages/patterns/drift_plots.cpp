@@ -1,6 +1,6 @@
 #include "app/pages/patterns/drift_plots.h"
 
-#include "app/pages/patterns/decimal_text.h"
+#include "app/widgets/decimal_text.h"
 #include "app/widgets/time_formats.h"
 
 #include <QCoreApplication>

@@ -1,8 +1,8 @@
 #include "app/pages/patterns/inspection_form.h"
 
 #include "app/edits/plain_label.h"
-#include "app/pages/patterns/cell_table.h"
-#include "app/pages/patterns/decimal_text.h"
+#include "app/widgets/cell_table.h"
+#include "app/widgets/decimal_text.h"
 #include "app/pages/patterns/inspection_model.h"
 
 #include <QDateTimeEdit>

@@ -1,6 +1,6 @@
 #include "app/pages/patterns/inspection_model.h"
 
-#include "app/pages/patterns/decimal_text.h"
+#include "app/widgets/decimal_text.h"
 #include "core/documents/film_words.h"
 
 #include <algorithm>

@@ -1,6 +1,6 @@
 #include "app/pages/patterns/reading_chart.h"
 
-#include "app/pages/patterns/decimal_text.h"
+#include "app/widgets/decimal_text.h"
 #include "app/widgets/shades.h"
 
 #include <QAccessible>

@@ -1,7 +1,7 @@
 #include "app/pages/patterns/reading_details.h"
 
 #include "app/edits/plain_label.h"
-#include "app/pages/patterns/decimal_text.h"
+#include "app/widgets/decimal_text.h"
 #include "app/pages/patterns/reading_chart.h"
 #include "app/pages/patterns/reading_model.h"
 #include "core/documents/film_words.h"

@@ -2,8 +2,8 @@
 
 #include "app/edits/plain_label.h"
 #include "app/pages/patterns/board_model.h"
-#include "app/pages/patterns/cell_table.h"
-#include "app/pages/patterns/decimal_text.h"
+#include "app/widgets/cell_table.h"
+#include "app/widgets/decimal_text.h"
 #include "app/pages/patterns/length_box.h"
 #include "app/pages/patterns/reading_chart.h"
 #include "app/pages/patterns/reading_model.h"

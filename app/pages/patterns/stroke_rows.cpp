@@ -1,6 +1,6 @@
 #include "app/pages/patterns/stroke_rows.h"
 
-#include "app/pages/patterns/decimal_text.h"
+#include "app/widgets/decimal_text.h"
 #include "core/base/limits.h"
 
 #include <QCoreApplication>

@@ -3,6 +3,7 @@
 #include "app/pages/supplies/supply_texts.h"
 #include "app/widgets/time_formats.h"
 #include "core/documents/stock_words.h"
+#include "core/documents/supply_words.h"
 
 #include <algorithm>
 
@@ -61,7 +62,6 @@ void StockModel::show(const SeasonState& season, const SupplyOutlook* outlook, c
         return found == outlook->lines.end() ? nullptr : &*found;
     };
     for (const Supply& supply : season.supplies) {
-        if (supply.retired) continue;
         m_rows.push_back(rowFor(supply, season, lineOf(supply.id)));
         const StockMarks& marks = m_rows.back().marks;
         m_axisDays = std::max({m_axisDays, marks.late + 7, marks.likely + 14});
@@ -73,7 +73,7 @@ void StockModel::show(const SeasonState& season, const SupplyOutlook* outlook, c
 StockModel::Row StockModel::rowFor(const Supply& supply, const SeasonState& season, const SupplyLine* line) const {
     Row row;
     row.id = supply.id;
-    row.group = QString::number(int(groupOf(supply.kind)));
+    row.group = supply.retired ? retiredGroup() : QString::number(int(groupOf(supply.kind)));
     row.tip = whereText(supply.id, season, m_speech);
     Amount parts[3];
     for (const auto& [key, amount] : season.stock.all()) {
@@ -93,7 +93,7 @@ StockModel::Row StockModel::rowFor(const Supply& supply, const SeasonState& seas
     put(Open, parts[1]);
     put(InTanks, parts[2]);
     for (const Column column : {AWeek, Stock, RunsOut, OrderBy}) {
-        row.texts[column] = QStringLiteral("…");
+        row.texts[column] = supply.retired ? QStringLiteral("-") : QStringLiteral("…");
         row.sort[column] = later;
     }
     if (line) tell(row, supply, *line);
@@ -102,9 +102,8 @@ StockModel::Row StockModel::rowFor(const Supply& supply, const SeasonState& seas
 
 void StockModel::tell(Row& row, const Supply& supply, const SupplyLine& line) const {
     row.marks = marksOf(line, m_today);
-    const bool lessThanOne = line.aWeek == Amount{} && unitOf(supply.kind) == BaseUnit::Piece;
-    row.texts[AWeek] = lessThanOne ? tr("under 1", "pieces a week") : amountText(line.aWeek, supply.kind, m_speech);
-    row.sort[AWeek] = qlonglong(line.aWeek.value);
+    row.texts[AWeek] = weekText(line, supply.kind, m_speech);
+    row.sort[AWeek] = line.aWeek == Amount{} ? 7 * line.chancePerDay : double(line.aWeek.value);
     const auto inDays = [&](size_t day) {
         return amountText(Amount{std::llround(medianAt(line.forecast, day - 1))}, supply.kind, m_speech);
     };

@@ -27,10 +27,13 @@ class StockModel : public QAbstractTableModel {
 public:
     enum Column { Name, Kind, OnHand, Sealed, Open, InTanks, AWeek, Stock, RunsOut, OrderBy, ColumnCount };
     static constexpr int SortRole = Qt::UserRole;
-    static constexpr int GroupRole = Qt::UserRole + 1;  ///< number of its SupplyGroup as text, for the filter
+    static constexpr int GroupRole =
+        Qt::UserRole + 1;  ///< number of its SupplyGroup as text, or that it is retired; for the filter
     static constexpr int MarksRole = Qt::UserRole + 2;
     static constexpr int UrgentRole = Qt::UserRole + 3;  ///< to be ordered today or before
     static constexpr int sparkDays = 90;
+    static QString retiredGroup() { return QStringLiteral("retired"); }
+    static QString keptGroups() { return QStringLiteral("^\\d+$"); }  ///< expression for all others
 
     explicit StockModel(QObject* parent = nullptr);
 

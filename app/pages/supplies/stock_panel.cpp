@@ -7,6 +7,7 @@
 #include "app/pages/supplies/stock_delegate.h"
 #include "app/pages/supplies/stock_detail.h"
 #include "app/pages/supplies/stock_model.h"
+#include "app/pages/supplies/supply_form.h"
 #include "app/pages/supplies/supply_texts.h"
 
 #include <QComboBox>
@@ -45,7 +46,18 @@ StockPanel::StockPanel(Session& session, QWidget* parent) : QWidget(parent), m_s
     m_split->setStretchFactor(1, 1);
     m_split->setSizes({240, 270});
     column->addWidget(m_split, 1);
+    buildForm(column);
     column->addStretch(0);
+}
+
+void StockPanel::buildForm(QVBoxLayout* column) {
+    m_form = new SupplyForm(m_session, this);
+    column->addWidget(m_form, 1);
+    connect(m_form, &SupplyForm::left, this, [this] {
+        showParts();
+        select(m_form->editing());
+        m_list->setFocus();
+    });
 }
 
 void StockPanel::buildTools() {
@@ -54,21 +66,61 @@ void StockPanel::buildTools() {
     row->setContentsMargins(0, 0, 0, 0);
     m_group = new QComboBox(m_tools);
     m_group->setObjectName("supplyGroup");
-    m_group->addItem(tr("all supplies"), QString());
+    m_group->addItem(tr("all supplies"), StockModel::keptGroups());
     m_group->addItem(tr("liquids"), QString::number(int(SupplyGroup::Liquid)));
     m_group->addItem(tr("cloth"), QString::number(int(SupplyGroup::Cloth)));
     m_group->addItem(tr("parts"), QString::number(int(SupplyGroup::Part)));
+    m_group->addItem(tr("retired ones"), StockModel::retiredGroup());
     auto* label = plainLabel(tr("Sho&w:"), m_tools);
     label->setBuddy(m_group);
     row->addWidget(label);
     row->addWidget(m_group);
     row->addWidget(proseLabel(tr("▬ from 5 % to 95 %, tick at 50 %   ▼ order by"), m_tools), 1, Qt::AlignVCenter);
+    buildDeeds(row);
     auto* print = new QPushButton(tr("Print &list…"), m_tools);
     print->setObjectName("printStock");
     row->addWidget(print);
     layout()->addWidget(m_tools);
     connect(m_group, &QComboBox::currentIndexChanged, this, &StockPanel::filter);
     connect(print, &QPushButton::clicked, this, [this] { printList(tr("Supplies"), *m_list, m_session, this); });
+}
+
+void StockPanel::buildDeeds(QHBoxLayout* row) {
+    const auto add = [&](const QString& text, const char* name) {
+        auto* button = new QPushButton(text, m_tools);
+        button->setObjectName(name);
+        row->addWidget(button);
+        return button;
+    };
+    QPushButton* fresh = add(tr("&New supply…"), "newSupply");
+    m_change = add(tr("&Change…"), "changeSupply");
+    m_retire = add(tr("Retire"), "retireSupply");
+    connect(fresh, &QPushButton::clicked, this, [this] {
+        m_form->create();
+        showParts();
+    });
+    connect(m_change, &QPushButton::clicked, this, [this] {
+        if (const Supply* supply = chosenSupply()) m_form->edit(*supply);
+        showParts();
+    });
+    connect(m_retire, &QPushButton::clicked, this, [this] {
+        if (const Supply* supply = chosenSupply()) retire(m_session, Supply(*supply));
+    });
+}
+
+const Supply* StockPanel::chosenSupply() const { return findSupply(m_session.season().supplies, current()); }
+
+/// The form stands in place of the list.
+void StockPanel::showParts() {
+    const bool any = m_model->rowCount() > 0;
+    const bool list = !m_form->isOpen();
+    m_tools->setVisible(list);
+    m_split->setVisible(list && any);
+    m_empty->setVisible(list && !any);
+    const Supply* supply = chosenSupply();
+    m_change->setEnabled(supply && !m_session.isReadOnly());
+    m_retire->setEnabled(supply && !m_session.isReadOnly());
+    m_retire->setText(supply && supply->retired ? tr("Take up again") : tr("Retire"));
 }
 
 void StockPanel::buildList() {
@@ -95,6 +147,7 @@ void StockPanel::buildList() {
     m_list->sortByColumn(StockModel::RunsOut, Qt::AscendingOrder);
     auto* proxy = static_cast<QSortFilterProxyModel*>(m_list->model());
     proxy->setFilterRole(StockModel::GroupRole);
+    proxy->setFilterRegularExpression(StockModel::keptGroups());
     connect(m_list->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &StockPanel::showChosen);
 }
 
@@ -117,16 +170,14 @@ void StockPanel::show(const std::shared_ptr<const SupplyAnswer>& answer) {
     select(before);
     if (current().isEmpty() && m_list->model()->rowCount() > 0) m_list->setCurrentIndex(m_list->model()->index(0, 0));
     m_filling = false;
-    const bool any = m_model->rowCount() > 0;
-    m_tools->setVisible(any);
-    m_split->setVisible(any);
-    m_empty->setVisible(!any);
+    m_form->refresh();
     showChosen();
+    showParts();
 }
 
 void StockPanel::filter() {
     const SupplyId before = current();
-    static_cast<QSortFilterProxyModel*>(m_list->model())->setFilterFixedString(m_group->currentData().toString());
+    static_cast<QSortFilterProxyModel*>(m_list->model())->setFilterRegularExpression(m_group->currentData().toString());
     select(before);
     if (current().isEmpty() && m_list->model()->rowCount() > 0) m_list->setCurrentIndex(m_list->model()->index(0, 0));
     showChosen();
@@ -146,6 +197,7 @@ void StockPanel::showChosen() {
     if (m_filling) return;
     const SupplyId supply = current();
     m_detail->show(supply, m_answer.get());
+    showParts();
     if (supply == m_shown || supply.isEmpty()) return;
     m_shown = supply;
     Q_EMIT chosen(supply);

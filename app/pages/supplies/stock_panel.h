@@ -1,4 +1,5 @@
-// What will run out, and when: a row for each supply, and below it what is known of the chosen one.
+// What will run out, and when: a row for each supply, and below it what is known of the chosen one. Supplies are entered, changed
+// and retired here.
 #pragma once
 
 #include "app/edits/supply_asker.h"
@@ -6,14 +7,18 @@
 #include <QWidget>
 
 class QComboBox;
+class QHBoxLayout;
 class QLabel;
+class QPushButton;
 class QSplitter;
 class QTableView;
+class QVBoxLayout;
 
 namespace laneward {
 
 class StockDetail;
 class StockModel;
+class SupplyForm;
 
 class StockPanel : public QWidget {
     Q_OBJECT
@@ -31,6 +36,10 @@ Q_SIGNALS:
 
 private:
     void buildTools();
+    void buildDeeds(QHBoxLayout* row);
+    void buildForm(QVBoxLayout* column);
+    void showParts();
+    const Supply* chosenSupply() const;
     void buildList();
     void fit();
     void filter();
@@ -45,6 +54,9 @@ private:
     QWidget* m_tools = nullptr;
     QSplitter* m_split = nullptr;
     StockDetail* m_detail = nullptr;
+    QPushButton* m_change = nullptr;
+    QPushButton* m_retire = nullptr;
+    SupplyForm* m_form = nullptr;
     SupplyId m_shown;
     bool m_filling = false;
 };

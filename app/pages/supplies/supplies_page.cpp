@@ -1,8 +1,10 @@
 #include "app/pages/supplies/supplies_page.h"
 
 #include "app/edits/plain_label.h"
+#include "app/pages/supplies/count_panel.h"
 #include "app/pages/supplies/ledger_panel.h"
 #include "app/pages/supplies/orders_panel.h"
+#include "app/pages/supplies/price_panel.h"
 #include "app/pages/supplies/stock_panel.h"
 #include "core/documents/supply_words.h"
 
@@ -37,6 +39,8 @@ void SuppliesPage::build() {
     m_tabs->addTab(m_stock = new StockPanel(session(), m_tabs), tr("Stock"));
     m_tabs->addTab(m_orders = new OrdersPanel(session(), m_tabs), tr("Orders"));
     m_tabs->addTab(m_ledger = new LedgerPanel(session(), m_tabs), tr("Ledger"));
+    m_tabs->addTab(m_count = new CountPanel(session(), m_tabs), tr("Count"));
+    m_tabs->addTab(m_prices = new PricePanel(session(), m_tabs), tr("Price lists"));
     column->addWidget(m_tabs, 1);
     setFocusProxy(m_tabs);
     connect(m_stock, &StockPanel::chosen, m_ledger, &LedgerPanel::select);
@@ -77,6 +81,8 @@ void SuppliesPage::buildBusy(QVBoxLayout* column) {
 void SuppliesPage::refresh() {
     wake();
     m_orders->refresh();
+    m_count->refresh();
+    m_prices->refresh();
     m_ledger->refresh();
     ask();
 }

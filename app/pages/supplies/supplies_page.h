@@ -1,4 +1,4 @@
-// What will run out, what must be ordered by when, what is under way, and what moved.
+// What will run out, what must be ordered by when, what is under way, what is really there, and what moved.
 #pragma once
 
 #include "app/edits/page.h"
@@ -13,8 +13,10 @@ class QVBoxLayout;
 
 namespace laneward {
 
+class CountPanel;
 class LedgerPanel;
 class OrdersPanel;
+class PricePanel;
 class StockPanel;
 
 class SuppliesPage : public Page {
@@ -57,6 +59,8 @@ private:
     QTabWidget* m_tabs = nullptr;
     StockPanel* m_stock = nullptr;
     OrdersPanel* m_orders = nullptr;
+    CountPanel* m_count = nullptr;
+    PricePanel* m_prices = nullptr;
     LedgerPanel* m_ledger = nullptr;
 };
 

@@ -44,11 +44,6 @@ SupplyKind supplyKind(const SupplyId& id, const SeasonState& season) {
     return supply ? supply->kind : SupplyKind::Cleaner;
 }
 
-const Supplier* findSupplier(const std::vector<Supplier>& suppliers, const SupplierId& id) {
-    const auto found = std::find_if(suppliers.begin(), suppliers.end(), [&](const Supplier& s) { return s.id == id; });
-    return found == suppliers.end() ? nullptr : &*found;
-}
-
 QString supplierName(const SupplierId& id, const SeasonState& season) {
     const Supplier* supplier = findSupplier(season.suppliers, id);
     return shown(supplier ? supplier->name : id.value);

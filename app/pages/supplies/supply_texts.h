@@ -15,7 +15,6 @@ SupplyGroup groupOf(SupplyKind kind);
 QString supplyName(const SupplyId& id, const SeasonState& season);
 SupplyKind supplyKind(const SupplyId& id, const SeasonState& season);
 QString supplierName(const SupplierId& id, const SeasonState& season);
-const Supplier* findSupplier(const std::vector<Supplier>& suppliers, const SupplierId& id);
 const Order* findOrder(const std::vector<Order>& orders, const OrderId& id);
 
 /// "shelf, lot A12", "Heron, tank".

@@ -252,6 +252,20 @@ private Q_SLOTS:
         QVERIFY(!doubted(0));  // no more than one container is missing
     }
 
+    /// A first count has nothing to be compared with but the size of a container (5 L).
+    void aFirstCountInTheWrongUnitIsDoubted() {
+        House house;
+        const Books books = house.books();
+        const auto doubted = [&](Place place, std::int64_t ml) {
+            return !doubtsOf({{"count"}, start, {}, {{{{"amber"}, place, {}, {}}, Amount{ml * 1'000}}}, {}, {}}, books).empty();
+        };
+        QVERIFY(!doubted(shelf, 40'000));
+        QVERIFY(doubted(shelf, 4'000'000));  // 4,000 mL taken for litres
+        QVERIFY(doubted(shelf, 40));         // 40 L taken for millilitres: no sealed container holds that little
+        QVERIFY(!doubted(open, 40));
+        QVERIFY(!doubted(shelf, 0));
+    }
+
     void aCorrectionTakesBackWhatWasBooked() {
         House house;
         const Balances before = with({{{{"amber"}, amberTank, {}, {}}, 1'000}});

@@ -1,4 +1,4 @@
-#include "app/pages/patterns/decimal_text.h"
+#include "app/widgets/decimal_text.h"
 
 #include "app/widgets/time_formats.h"
 

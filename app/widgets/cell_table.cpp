@@ -1,4 +1,4 @@
-#include "app/pages/patterns/cell_table.h"
+#include "app/widgets/cell_table.h"
 
 #include <QClipboard>
 #include <QGuiApplication>
@@ -35,9 +35,11 @@ void CellTable::keyPressEvent(QKeyEvent* event) {
 }
 
 void CellTable::closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) {
+    // An editor that is closed because another row was chosen leads nowhere else.
+    const bool isHere = indexWidget(currentIndex()) == editor;
     QTableView::closeEditor(editor, hint);
     const QModelIndex next = currentIndex().siblingAtRow(currentIndex().row() + 1);
-    if (hint == QAbstractItemDelegate::SubmitModelCache && next.isValid()) setCurrentIndex(next);
+    if (isHere && hint == QAbstractItemDelegate::SubmitModelCache && next.isValid()) setCurrentIndex(next);
 }
 
 }  // namespace laneward
