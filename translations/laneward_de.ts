@@ -85,6 +85,13 @@
         <source>Not possible there:</source>
         <translation>Dort nicht möglich:</translation>
     </message>
+    <message numerus="yes">
+        <source>and %n more of the stock</source>
+        <translation>
+            <numerusform>und ein weiteres zum Bestand</numerusform>
+            <numerusform>und %n weitere zum Bestand</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Headline</name>
@@ -729,11 +736,11 @@
         <translation>Allgemeine Optionen:</translation>
     </message>
     <message>
-        <source>a centre&apos;s file, or postgresql://user@host/database; passwords come from libpq&apos;s places</source>
+        <source>a centre's file, or postgresql://user@host/database; passwords come from libpq's places</source>
         <translation>Datei eines Centers oder postgresql://user@host/database; Passwörter kommen von den Orten, die libpq vorsieht</translation>
     </message>
     <message>
-        <source>fixes the clock, in the centre&apos;s wall time</source>
+        <source>fixes the clock, in the centre's wall time</source>
         <translation>stellt die Uhr fest, in der Ortszeit des Centers</translation>
     </message>
     <message>
@@ -757,15 +764,11 @@
         <translation>jede Veranstaltung mit ihren Bahnen und dem, was sie von ihnen verlangt</translation>
     </message>
     <message>
-        <source>the jobs, their reasons, and what cannot be met</source>
-        <translation>die Aufträge, ihre Gründe und was nicht zu erfüllen ist</translation>
-    </message>
-    <message>
         <source>puts a backup in place of the centre; the replaced file is kept</source>
         <translation>setzt eine Sicherung an die Stelle des Centers; die ersetzte Datei bleibt erhalten</translation>
     </message>
     <message>
-        <source>the day&apos;s job sheet; --confirm stores its jobs with a plan version</source>
+        <source>the day's job sheet; --confirm stores its jobs with a plan version</source>
         <translation>das Auftragsblatt des Tages; --confirm speichert seine Aufträge mit einem Planstand</translation>
     </message>
     <message>
@@ -835,10 +838,6 @@
         <translation>Mengen und Film eines Ölmusters; --lane N zeigt die N-te Bahn einer sauberen Bürste</translation>
     </message>
     <message>
-        <source>reads a whole centre, or rows of one kind into it (series, strokes, readings, inspections); all or nothing</source>
-        <translation>liest ein ganzes Center oder Zeilen einer Art hinein (series, strokes, readings, inspections); alles oder nichts</translation>
-    </message>
-    <message>
         <source>%1: %2 new; nothing was written
 </source>
         <translation>%1: %2 neu; nichts wurde geschrieben
@@ -851,16 +850,36 @@
 </translation>
     </message>
     <message>
-        <source>stock, when it runs out and what to order by when; --due says only what is due, exit status 1 when an order is</source>
-        <translation>Bestand, wann er zu Ende geht und was bis wann zu bestellen ist; --due sagt nur, was fällig ist, Rückgabewert 1, wenn eine Bestellung fällig ist</translation>
-    </message>
-    <message>
         <source>the orders that are proposed next, and why</source>
         <translation>die nächsten vorgeschlagenen Bestellungen und ihre Gründe</translation>
     </message>
     <message>
         <source>appends what was done; --sure keeps counts that are far from what the ledger has</source>
         <translation>hängt an, was getan wurde; --sure nimmt Zählungen, die weit vom Bestandsbuch abweichen</translation>
+    </message>
+    <message>
+        <source>the jobs, their reasons, and what cannot be met; or what events cost, or staff hours (--pdf)</source>
+        <translation>die Aufträge, ihre Gründe und was nicht erfüllt werden kann; oder was Veranstaltungen kosten, oder Personalstunden (--pdf)</translation>
+    </message>
+    <message>
+        <source>stock, when it runs out and what to order by when; --due says only what is due, exit status 1 when an order is. Keeps the forecast of today to score it later, once a day and not with --now</source>
+        <translation>Bestand, wann er ausgeht und was bis wann zu bestellen ist; --due sagt nur, was fällig ist, Status 1 wenn eine Bestellung fällig ist. Hebt die Vorhersage von heute auf, um sie später zu bewerten, einmal am Tag und nicht mit --now</translation>
+    </message>
+    <message>
+        <source>reads a whole centre, or rows of one kind into it (series, strokes, readings, inspections, stock, prices); all or nothing; --sure takes amounts and prices that are far from what is known</source>
+        <translation>liest ein ganzes Center oder Zeilen einer Art hinein (series, strokes, readings, inspections, stock, prices); alles oder nichts; --sure nimmt Mengen und Preise, die weit vom Bekannten abweichen</translation>
+    </message>
+    <message>
+        <source>%1: %2 places could be counted; nothing was written
+</source>
+        <translation>%1: %2 Plätze könnten gezählt werden; nichts wurde geschrieben
+</translation>
+    </message>
+    <message>
+        <source>%1: %2 places counted
+</source>
+        <translation>%1: %2 Plätze gezählt
+</translation>
     </message>
 </context>
 <context>
@@ -1054,6 +1073,10 @@
         <source>Enter edits, N creates, Delete takes away; drag or Alt+arrows move, Alt+Shift+arrows stretch, Space picks up.</source>
         <translation>Eingabetaste bearbeitet, N legt an, Entf entfernt; Ziehen oder Alt+Pfeile verschieben, Alt+Umschalt+Pfeile dehnen, die Leertaste hebt auf.</translation>
     </message>
+    <message>
+        <source>Staff &amp;hours</source>
+        <translation>Personal&amp;stunden</translation>
+    </message>
 </context>
 <context>
     <name>laneward::CarryPanel</name>
@@ -1191,6 +1214,190 @@
             <numerusform>%n Serie in eine neue Saison kopieren</numerusform>
             <numerusform>%n Serien in eine neue Saison kopieren</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>laneward::CountModel</name>
+    <message>
+        <source>! This lot stands in another row.</source>
+        <translation>! Diese Charge steht in einer anderen Zeile.</translation>
+    </message>
+    <message>
+        <source>! Not a whole number.</source>
+        <translation>! Keine ganze Zahl.</translation>
+    </message>
+    <message>
+        <source>! Not a number; it is written as %1.</source>
+        <comment>example</comment>
+        <translation>! Keine Zahl; man schreibt sie wie %1.</translation>
+    </message>
+    <message>
+        <source>? %1, the books have %2. Tick if it is so.</source>
+        <translation>? %1, im Buch stehen %2. Ankreuzen, wenn es stimmt.</translation>
+    </message>
+    <message>
+        <source>The books had %1 when this was typed.</source>
+        <translation>Das Bestandsbuch hatte %1, als dies eingegeben wurde.</translation>
+    </message>
+    <message>
+        <source>%1 (as mixed)</source>
+        <comment>place</comment>
+        <translation>%1 (gemischt)</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>%1, %2 %3: counted</source>
+        <comment>supply, place, lot</comment>
+        <translation>%1, %2 %3: gezählt</translation>
+    </message>
+    <message>
+        <source>Supply</source>
+        <translation>Vorrat</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>Lot, container</source>
+        <translation>Charge, Gebinde</translation>
+    </message>
+    <message>
+        <source>Books</source>
+        <translation>Buch</translation>
+    </message>
+    <message>
+        <source>Counted</source>
+        <translation>Gezählt</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Difference</source>
+        <translation>Unterschied</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Bemerkung</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::CountPanel</name>
+    <message>
+        <source>No supplies are kept yet, so there is nothing to count.</source>
+        <translation>Noch werden keine Vorräte geführt, also ist nichts zu zählen.</translation>
+    </message>
+    <message>
+        <source>Type what is really there. A row that is left empty is not counted.</source>
+        <translation>Eingeben, was wirklich da ist. Eine Zeile, die leer bleibt, ist nicht gezählt.</translation>
+    </message>
+    <message>
+        <source>Print what the boo&amp;ks say</source>
+        <translation>Buch&amp;bestände mitdrucken</translation>
+    </message>
+    <message>
+        <source>Without it whoever counts does not know what is expected</source>
+        <translation>Ohne sie weiß, wer zählt, nicht, was erwartet wird</translation>
+    </message>
+    <message>
+        <source>&amp;Print count sheet…</source>
+        <translation>Zä&amp;hlliste drucken…</translation>
+    </message>
+    <message>
+        <source>Save as P&amp;DF…</source>
+        <translation>Als P&amp;DF speichern…</translation>
+    </message>
+    <message>
+        <source>&amp;Import a count…</source>
+        <translation>Zählung &amp;einlesen…</translation>
+    </message>
+    <message>
+        <source>For example: with the delivery still in its wrapping</source>
+        <translation>Zum Beispiel: mit der noch verpackten Lieferung</translation>
+    </message>
+    <message>
+        <source>&amp;Note:</source>
+        <translation>Be&amp;merkung:</translation>
+    </message>
+    <message>
+        <source>Another &amp;lot here</source>
+        <translation>Weitere &amp;Charge hier</translation>
+    </message>
+    <message>
+        <source>A row for a lot that the books do not have at the chosen place</source>
+        <translation>Eine Zeile für eine Charge, die das Bestandsbuch am gewählten Ort nicht hat</translation>
+    </message>
+    <message>
+        <source>&amp;Book the count</source>
+        <translation>Zählung bu&amp;chen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n place(s) counted.</source>
+        <translation>
+            <numerusform>%n Platz gezählt.</numerusform>
+            <numerusform>%n Plätze gezählt.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) cannot be read.</source>
+        <translation>
+            <numerusform>%n Zeile ist nicht lesbar.</numerusform>
+            <numerusform>%n Zeilen sind nicht lesbar.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) far from the books: mend or tick.</source>
+        <translation>
+            <numerusform>%n Zeile weit vom Buch entfernt: berichtigen oder ankreuzen.</numerusform>
+            <numerusform>%n Zeilen weit vom Buch entfernt: berichtigen oder ankreuzen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing was booked.</source>
+        <translation>Nichts wurde gebucht.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Count %n place(s)</source>
+        <translation>
+            <numerusform>%n Platz zählen</numerusform>
+            <numerusform>%n Plätze zählen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The count sheet is printed</source>
+        <translation>Die Zählliste ist gedruckt</translation>
+    </message>
+    <message>
+        <source>Nothing was printed: the printer cannot be painted on.</source>
+        <translation>Nichts wurde gedruckt: auf diesem Drucker lässt sich nicht zeichnen.</translation>
+    </message>
+    <message>
+        <source>Save the count sheet</source>
+        <translation>Zählliste speichern</translation>
+    </message>
+    <message>
+        <source>count-sheet.pdf</source>
+        <translation>zaehlliste.pdf</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>The count sheet is in %1</source>
+        <translation>Die Zählliste liegt in %1</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::CountTable</name>
+    <message>
+        <source>Count sheet</source>
+        <translation>Zählliste</translation>
     </message>
 </context>
 <context>
@@ -1377,7 +1584,7 @@
         <translation>Jede Maschine gibt so viel ab wie im Vergleich</translation>
     </message>
     <message>
-        <source>Too few fills yet to judge any machine&apos;s output</source>
+        <source>Too few fills yet to judge any machine's output</source>
         <translation>Noch zu wenige Füllungen, um die Abgabe einer Maschine zu beurteilen</translation>
     </message>
     <message>
@@ -1492,6 +1699,21 @@
     <message>
         <source>%1: %2, lanes %3</source>
         <translation>%1: %2, Bahnen %3</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::EditForm</name>
+    <message>
+        <source>&amp;Save</source>
+        <translation>S&amp;peichern</translation>
+    </message>
+    <message>
+        <source>Leave it (Esc)</source>
+        <translation>So lassen (Esc)</translation>
+    </message>
+    <message>
+        <source>This was changed meanwhile. What you typed stays; leaving it shows what is stored now.</source>
+        <translation>Dies wurde inzwischen geändert. Die Eingaben bleiben; nach dem Verlassen erscheint, was jetzt gespeichert ist.</translation>
     </message>
 </context>
 <context>
@@ -1684,6 +1906,18 @@
         <source>This event was changed meanwhile. Revert shows what is stored now; what you typed stays until then.</source>
         <translation>Diese Veranstaltung wurde inzwischen geändert. Zurücksetzen zeigt, was jetzt gespeichert ist; die Eingaben bleiben bis dahin stehen.</translation>
     </message>
+    <message>
+        <source>What it costs on %1</source>
+        <translation>Was sie am %1 kostet</translation>
+    </message>
+    <message>
+        <source>No job of that day is needed by it, so that it takes neither product nor work.</source>
+        <translation>Kein Auftrag dieses Tages wird von ihr gebraucht; sie kostet weder Mittel noch Arbeit.</translation>
+    </message>
+    <message>
+        <source>What it costs</source>
+        <translation>Was sie kostet</translation>
+    </message>
 </context>
 <context>
     <name>laneward::EventMover</name>
@@ -1862,7 +2096,7 @@
         <translation>Welche Bahnen brauchen heute Abend was?</translation>
     </message>
     <message>
-        <source>Enter the season&apos;s events once. Laneward plans the fewest treatments that make every lane ready in time, prints the sheet for the machine, and keeps what was done.</source>
+        <source>Enter the season's events once. Laneward plans the fewest treatments that make every lane ready in time, prints the sheet for the machine, and keeps what was done.</source>
         <translation>Die Veranstaltungen der Saison einmal eingeben. Laneward plant die wenigsten Behandlungen, mit denen jede Bahn rechtzeitig fertig ist, druckt das Blatt für die Ölmaschine und bewahrt auf, was getan wurde.</translation>
     </message>
     <message>
@@ -2144,7 +2378,7 @@
         <translation>Abbrechen</translation>
     </message>
     <message>
-        <source>People first: follow the house&apos;s first aid and emergency instructions; the record can wait.</source>
+        <source>People first: follow the house's first aid and emergency instructions; the record can wait.</source>
         <translation>Menschen zuerst: Erste-Hilfe- und Notfallanweisungen des Hauses befolgen; das Erfassen kann warten.</translation>
     </message>
     <message>
@@ -2298,7 +2532,7 @@
         <translation>Platz für %1 im Schmutztank</translation>
     </message>
     <message numerus="yes">
-        <source>%n lane(s) of the pack&apos;s charge</source>
+        <source>%n lane(s) of the pack's charge</source>
         <translation>
             <numerusform>Akkuladung für %n Bahn</numerusform>
             <numerusform>Akkuladung für %n Bahnen</numerusform>
@@ -2743,7 +2977,7 @@
         <translation>Was dieses Center von einer Filmmessung verlangt</translation>
     </message>
     <message>
-        <source>Readings that do not hold are marked. A field that is left empty asks nothing. The rules of the sport&apos;s governing body are shown beside them; its current rule book decides.</source>
+        <source>Readings that do not hold are marked. A field that is left empty asks nothing. The rules of the sport's governing body are shown beside them; its current rule book decides.</source>
         <translation>Messungen, die nicht genügen, werden markiert. Ein leeres Feld verlangt nichts. Die Regeln des Sportverbands stehen daneben; sein aktuelles Regelbuch entscheidet.</translation>
     </message>
     <message>
@@ -2951,7 +3185,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Strg+I: Vorfall erfassen</translation>
     </message>
     <message>
-        <source>Ctrl+P: tonight&apos;s sheet</source>
+        <source>Ctrl+P: tonight's sheet</source>
         <translation>Strg+P: Blatt für heute Abend</translation>
     </message>
     <message>
@@ -3011,7 +3245,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Sicherung &amp;wiederherstellen…</translation>
     </message>
     <message>
-        <source>&amp;Print tonight&apos;s sheet…</source>
+        <source>&amp;Print tonight's sheet…</source>
         <translation>Blatt für heute Abend dru&amp;cken…</translation>
     </message>
     <message>
@@ -3166,6 +3400,54 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>Leave a note for the next shift</source>
         <translation>Übergabenotiz hinterlassen</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::OfferForm</name>
+    <message>
+        <source>Prices</source>
+        <translation>Preise</translation>
+    </message>
+    <message>
+        <source>&amp;Supply:</source>
+        <translation>&amp;Vorrat:</translation>
+    </message>
+    <message>
+        <source>&amp;Article number:</source>
+        <translation>&amp;Artikelnummer:</translation>
+    </message>
+    <message>
+        <source>One &amp;pack holds:</source>
+        <translation>Ein &amp;Gebinde enthält:</translation>
+    </message>
+    <message>
+        <source>P&amp;rices:</source>
+        <translation>P&amp;reise:</translation>
+    </message>
+    <message>
+        <source>New price of %1</source>
+        <comment>supplier</comment>
+        <translation>Neuer Preis von %1</translation>
+    </message>
+    <message>
+        <source>Change the price of %1 from %2</source>
+        <comment>supply, supplier</comment>
+        <translation>Preis von %1 bei %2 ändern</translation>
+    </message>
+    <message>
+        <source>Add a price of %1 from %2</source>
+        <comment>supply, supplier</comment>
+        <translation>Preis von %1 bei %2 hinzufügen</translation>
+    </message>
+    <message>
+        <source>Retire the price of %1 from %2</source>
+        <comment>supply, supplier</comment>
+        <translation>Preis von %1 bei %2 ausmustern</translation>
+    </message>
+    <message>
+        <source>Take the price of %1 from %2 up again</source>
+        <comment>supply, supplier</comment>
+        <translation>Preis von %1 bei %2 wieder aufnehmen</translation>
     </message>
 </context>
 <context>
@@ -3703,6 +3985,155 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     </message>
 </context>
 <context>
+    <name>laneward::PriceModel</name>
+    <message>
+        <source>%1, row %2: %3</source>
+        <comment>column, number, value</comment>
+        <translation>%1, Zeile %2: %3</translation>
+    </message>
+    <message>
+        <source>From packs</source>
+        <translation>Ab Gebinden</translation>
+    </message>
+    <message>
+        <source>Each pack, %1</source>
+        <comment>currency</comment>
+        <translation>Je Gebinde, %1</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::PricePanel</name>
+    <message>
+        <source>every day</source>
+        <translation>täglich</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message numerus="yes">
+        <source>from %n packs %1</source>
+        <translation>
+            <numerusform>ab %n Gebinde %1</numerusform>
+            <numerusform>ab %n Gebinden %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Suppliers</source>
+        <translation>Lieferanten</translation>
+    </message>
+    <message>
+        <source>Show retired ones</source>
+        <translation>Ausgemusterte zeigen</translation>
+    </message>
+    <message>
+        <source>&amp;New supplier…</source>
+        <translation>&amp;Neuer Lieferant…</translation>
+    </message>
+    <message>
+        <source>&amp;Change…</source>
+        <translation>Än&amp;dern…</translation>
+    </message>
+    <message>
+        <source>Retire</source>
+        <translation>Ausmustern</translation>
+    </message>
+    <message>
+        <source>No supplier is kept yet. Enter whom you order from, then what each sells and at which price: from then on the tab Orders proposes what to order by when.</source>
+        <translation>Noch ist kein Lieferant eingetragen. Eintragen, bei wem bestellt wird, dann, was jeder zu welchem Preis verkauft: von da an schlägt der Reiter Bestellungen vor, was bis wann zu bestellen ist.</translation>
+    </message>
+    <message>
+        <source>Supplier</source>
+        <translation>Lieferant</translation>
+    </message>
+    <message>
+        <source>Takes orders on</source>
+        <translation>Nimmt Bestellungen an</translation>
+    </message>
+    <message>
+        <source>Delivers in, days</source>
+        <translation>Liefert in Tagen</translation>
+    </message>
+    <message>
+        <source>Freight</source>
+        <translation>Fracht</translation>
+    </message>
+    <message>
+        <source>No freight from</source>
+        <translation>Frachtfrei ab</translation>
+    </message>
+    <message>
+        <source>Order at least</source>
+        <translation>Mindestbestellung</translation>
+    </message>
+    <message>
+        <source>suppliers.csv</source>
+        <translation>lieferanten.csv</translation>
+    </message>
+    <message>
+        <source>Ne&amp;w price…</source>
+        <translation>Ne&amp;uer Preis…</translation>
+    </message>
+    <message>
+        <source>Chan&amp;ge…</source>
+        <translation>Änd&amp;ern…</translation>
+    </message>
+    <message>
+        <source>&amp;Import price list…</source>
+        <translation>Preisliste e&amp;inlesen…</translation>
+    </message>
+    <message>
+        <source>Supply</source>
+        <translation>Vorrat</translation>
+    </message>
+    <message>
+        <source>Article</source>
+        <translation>Artikel</translation>
+    </message>
+    <message>
+        <source>Pack</source>
+        <translation>Gebinde</translation>
+    </message>
+    <message>
+        <source>Prices of a pack</source>
+        <translation>Preise eines Gebindes</translation>
+    </message>
+    <message>
+        <source>prices.csv</source>
+        <translation>preise.csv</translation>
+    </message>
+    <message>
+        <source>Price list</source>
+        <translation>Preisliste</translation>
+    </message>
+    <message>
+        <source>%1 (retired)</source>
+        <comment>supplier</comment>
+        <translation>%1 (ausgemustert)</translation>
+    </message>
+    <message>
+        <source>never</source>
+        <translation>nie</translation>
+    </message>
+    <message>
+        <source>%1 (retired)</source>
+        <comment>supply</comment>
+        <translation>%1 (ausgemustert)</translation>
+    </message>
+    <message>
+        <source>%1 has no prices yet: enter one, or import a price list.</source>
+        <translation>%1 hat noch keine Preise: einen eintragen oder eine Preisliste einlesen.</translation>
+    </message>
+    <message>
+        <source>Price list of %1</source>
+        <translation>Preisliste von %1</translation>
+    </message>
+    <message>
+        <source>Take up again</source>
+        <translation>Wieder aufnehmen</translation>
+    </message>
+</context>
+<context>
     <name>laneward::ProposalCard</name>
     <message>
         <source>Proposed order, %1</source>
@@ -3775,24 +4206,24 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
 <context>
     <name>laneward::QuantityBox</name>
     <message>
-        <source> L</source>
-        <comment>suffix: litres</comment>
-        <translation> l</translation>
+        <source>L</source>
+        <comment>litres</comment>
+        <translation>L</translation>
     </message>
     <message>
-        <source> fl oz</source>
-        <comment>suffix: fluid ounces</comment>
-        <translation> fl oz</translation>
+        <source>fl oz</source>
+        <comment>fluid ounces</comment>
+        <translation>fl oz</translation>
     </message>
     <message>
-        <source> m</source>
-        <comment>suffix: metres</comment>
-        <translation> m</translation>
+        <source>m</source>
+        <comment>metres</comment>
+        <translation>m</translation>
     </message>
     <message>
-        <source> ft</source>
-        <comment>suffix: feet</comment>
-        <translation> ft</translation>
+        <source>ft</source>
+        <comment>feet</comment>
+        <translation>ft</translation>
     </message>
 </context>
 <context>
@@ -4253,7 +4684,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Bemerkung:</translation>
     </message>
     <message>
-        <source>First of the 39 boards&apos; columns:</source>
+        <source>First of the 39 boards' columns:</source>
         <translation>Erste der Spalten für 39 Leisten:</translation>
     </message>
     <message>
@@ -4706,7 +5137,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Noch nichts erfasst: Ein Lauf von mehr als 12 Stunden ist nicht möglich; bitte die Zeiten prüfen.</translation>
     </message>
     <message>
-        <source>Nothing recorded yet: say in a word what happened, or choose &apos;nothing happened&apos;.</source>
+        <source>Nothing recorded yet: say in a word what happened, or choose 'nothing happened'.</source>
         <translation>Noch nichts erfasst: kurz angeben, was geschehen ist, oder „nichts geschehen“ wählen.</translation>
     </message>
 </context>
@@ -4808,7 +5239,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>beliebig</translation>
     </message>
     <message>
-        <source>Lanes are written as in &quot;1-12, 15&quot;, up to lane %1.</source>
+        <source>Lanes are written as in "1-12, 15", up to lane %1.</source>
         <translation>Bahnen werden wie „1-12, 15“ geschrieben, höchstens bis Bahn %1.</translation>
     </message>
     <message>
@@ -4939,6 +5370,21 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <source>No day of the season is tight; the narrowest is %1</source>
         <translation>Kein Tag der Saison ist knapp; der engste ist %1</translation>
     </message>
+    <message>
+        <source>Looking at what it does to stock…</source>
+        <translation>Es wird nachgesehen, was es für den Bestand heißt …</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, over the %n day(s) ahead</source>
+        <translation>
+            <numerusform>%1, über den nächsten Tag</numerusform>
+            <numerusform>%1, über die nächsten %n Tage</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What it does to stock</source>
+        <translation>Was es für den Bestand heißt</translation>
+    </message>
 </context>
 <context>
     <name>laneward::SeasonView</name>
@@ -5058,7 +5504,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Hausmuster</translation>
     </message>
     <message>
-        <source>A plain pattern to begin with; put the house&apos;s own in its place.</source>
+        <source>A plain pattern to begin with; put the house's own in its place.</source>
         <translation>Ein einfaches Ölmuster für den Anfang; durch das eigene des Hauses ersetzen.</translation>
     </message>
     <message>
@@ -5246,6 +5692,87 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     </message>
 </context>
 <context>
+    <name>laneward::StaffPanel</name>
+    <message>
+        <source>Staff hours</source>
+        <translation>Personalstunden</translation>
+    </message>
+    <message>
+        <source>staff-hours.csv</source>
+        <translation>personalstunden.csv</translation>
+    </message>
+    <message>
+        <source>Staff hours by day</source>
+        <translation>Personalstunden nach Tagen</translation>
+    </message>
+    <message>
+        <source>In all</source>
+        <translation>Insgesamt</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>&amp;Drucken …</translation>
+    </message>
+    <message>
+        <source>P&amp;DF…</source>
+        <translation>PD&amp;F …</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>CS&amp;V…</source>
+        <translation>CS&amp;V …</translation>
+    </message>
+    <message>
+        <source>CSV (*.csv)</source>
+        <translation>CSV (*.csv)</translation>
+    </message>
+    <message>
+        <source>Close (Esc)</source>
+        <translation>Schließen (Esc)</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>dates</comment>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>In all %1, of them %2 overtime</source>
+        <translation>Insgesamt %1, davon %2 Überstunden</translation>
+    </message>
+    <message>
+        <source>In all %1, no overtime</source>
+        <translation>Insgesamt %1, keine Überstunden</translation>
+    </message>
+    <message>
+        <source>The staff hours are printed</source>
+        <translation>Die Personalstunden sind gedruckt</translation>
+    </message>
+    <message>
+        <source>Nothing was printed: the printer cannot be painted on.</source>
+        <translation>Nichts wurde gedruckt: Auf den Drucker kann nicht gezeichnet werden.</translation>
+    </message>
+    <message>
+        <source>staff-hours-%1.%2</source>
+        <comment>date, ending</comment>
+        <translation>personalstunden-%1.%2</translation>
+    </message>
+    <message>
+        <source>Save the staff hours</source>
+        <translation>Personalstunden speichern</translation>
+    </message>
+    <message>
+        <source>The staff hours are in %1</source>
+        <translation>Die Personalstunden sind in %1</translation>
+    </message>
+    <message>
+        <source>%1 could not be written; nothing was changed.</source>
+        <translation>%1 konnte nicht geschrieben werden; nichts wurde geändert.</translation>
+    </message>
+</context>
+<context>
     <name>laneward::StockDelegate</name>
     <message>
         <source>later →</source>
@@ -5310,14 +5837,6 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Ungeplante Arbeit, Wartung und Verlust: etwa %1 in vier Wochen.</translation>
     </message>
     <message>
-        <source>Past forecasts: the 90 % range held %1 times of %2, the 50 % range %3 times.</source>
-        <translation>Frühere Vorhersagen: der 90-%-Bereich traf %1-mal von %2, der 50-%-Bereich %3-mal.</translation>
-    </message>
-    <message>
-        <source>! %1 That is not what was promised: do not trust the ranges.</source>
-        <translation>! %1 Das ist nicht, was versprochen war: den Bereichen nicht trauen.</translation>
-    </message>
-    <message>
         <source>%1, %2: %3 poured for %4</source>
         <comment>time, machine, amounts</comment>
         <translation>%1, %2: %3 eingefüllt für %4</translation>
@@ -5337,6 +5856,10 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>Unplanned work, service and loss: less than one in four weeks.</source>
         <translation>Ungeplante Arbeit, Wartung und Verlust: weniger als eins in vier Wochen.</translation>
+    </message>
+    <message>
+        <source>Past forecasts</source>
+        <translation>Frühere Vorhersagen</translation>
     </message>
 </context>
 <context>
@@ -5407,11 +5930,6 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <source>Order by</source>
         <translation>Bestellen bis</translation>
     </message>
-    <message>
-        <source>under 1</source>
-        <comment>pieces a week</comment>
-        <translation>unter 1</translation>
-    </message>
 </context>
 <context>
     <name>laneward::StockPanel</name>
@@ -5454,6 +5972,26 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>supplies.csv</source>
         <translation>vorraete.csv</translation>
+    </message>
+    <message>
+        <source>retired ones</source>
+        <translation>ausgemusterte</translation>
+    </message>
+    <message>
+        <source>&amp;New supply…</source>
+        <translation>&amp;Neuer Vorrat…</translation>
+    </message>
+    <message>
+        <source>&amp;Change…</source>
+        <translation>Än&amp;dern…</translation>
+    </message>
+    <message>
+        <source>Retire</source>
+        <translation>Ausmustern</translation>
+    </message>
+    <message>
+        <source>Take up again</source>
+        <translation>Wieder aufnehmen</translation>
     </message>
 </context>
 <context>
@@ -5556,7 +6094,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Fernes Ende, von der Foullinie</translation>
     </message>
     <message>
-        <source>Which of the machine&apos;s conditioners</source>
+        <source>Which of the machine's conditioners</source>
         <translation>Welches Bahnöl der Ölmaschine</translation>
     </message>
     <message>
@@ -5569,6 +6107,299 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>Strokes in working order</source>
         <translation>Ölzüge in Arbeitsfolge</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::SupplierForm</name>
+    <message>
+        <source>falls away fro&amp;m</source>
+        <translation>entfällt a&amp;b</translation>
+    </message>
+    <message>
+        <source>Value of goods from which there is no freight</source>
+        <translation>Warenwert, ab dem keine Fracht anfällt</translation>
+    </message>
+    <message>
+        <source>&amp;Name:</source>
+        <translation>&amp;Name:</translation>
+    </message>
+    <message>
+        <source>&amp;Address:</source>
+        <translation>&amp;Anschrift:</translation>
+    </message>
+    <message>
+        <source>&amp;Freight of an order:</source>
+        <translation>&amp;Fracht einer Bestellung:</translation>
+    </message>
+    <message>
+        <source>An order is at &amp;least:</source>
+        <translation>Mindestbeste&amp;llung:</translation>
+    </message>
+    <message>
+        <source>Takes orders on %1</source>
+        <translation>Nimmt am %1 Bestellungen an</translation>
+    </message>
+    <message>
+        <source> days</source>
+        <comment>suffix</comment>
+        <translation> Tage</translation>
+    </message>
+    <message>
+        <source>From order to receipt, before there are deliveries to learn from</source>
+        <translation>Von der Bestellung bis zum Eingang, solange noch keine Lieferungen bekannt sind</translation>
+    </message>
+    <message>
+        <source>Takes &amp;orders on:</source>
+        <translation>Nimmt Bestellungen an a&amp;m:</translation>
+    </message>
+    <message>
+        <source>Usual &amp;delivery time:</source>
+        <translation>Übliche Liefer&amp;zeit:</translation>
+    </message>
+    <message>
+        <source>No&amp;te:</source>
+        <translation>Be&amp;merkung:</translation>
+    </message>
+    <message>
+        <source>New supplier</source>
+        <translation>Neuer Lieferant</translation>
+    </message>
+    <message>
+        <source>Change %1</source>
+        <comment>supplier</comment>
+        <translation>%1 ändern</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <comment>a supplier</comment>
+        <translation>neu</translation>
+    </message>
+    <message>
+        <source>Add %1</source>
+        <comment>supplier</comment>
+        <translation>%1 hinzufügen</translation>
+    </message>
+    <message>
+        <source>Retire %1</source>
+        <translation>%1 ausmustern</translation>
+    </message>
+    <message>
+        <source>Take %1 up again</source>
+        <translation>%1 wieder aufnehmen</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::SuppliesImport</name>
+    <message>
+        <source>A count of stock</source>
+        <translation>Eine Zählung</translation>
+    </message>
+    <message>
+        <source>A price list</source>
+        <translation>Eine Preisliste</translation>
+    </message>
+    <message>
+        <source>CSV (*.csv *.txt *.tsv);;All files (*)</source>
+        <translation>CSV (*.csv *.txt *.tsv);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Count of stock from %1</source>
+        <comment>file</comment>
+        <translation>Zählung aus %1</translation>
+    </message>
+    <message>
+        <source>Price list of %1 from %2</source>
+        <comment>supplier, file</comment>
+        <translation>Preisliste von %1 aus %2</translation>
+    </message>
+    <message>
+        <source>— not in the file —</source>
+        <translation>— nicht in der Datei —</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>und %n weitere</numerusform>
+            <numerusform>und %n weitere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing can come in yet:</source>
+        <translation>Noch kann nichts übernommen werden:</translation>
+    </message>
+    <message numerus="yes">
+        <source>Count %n place(s) from %1</source>
+        <translation>
+            <numerusform>%n Platz aus %1 zählen</numerusform>
+            <numerusform>%n Plätze aus %1 zählen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n place(s) are counted.</source>
+        <translation>
+            <numerusform>%n Platz ist gezählt.</numerusform>
+            <numerusform>%n Plätze sind gezählt.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n price(s) are new or another.</source>
+        <translation>
+            <numerusform>%n Preis ist neu oder geändert.</numerusform>
+            <numerusform>%n Preise sind neu oder geändert.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n are no longer in the list and are retired.</source>
+        <translation>
+            <numerusform>%n steht nicht mehr in der Liste und wird ausgemustert.</numerusform>
+            <numerusform>%n stehen nicht mehr in der Liste und werden ausgemustert.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Nothing can come in yet; %n cell(s) do not fit:</source>
+        <translation>
+            <numerusform>Noch kann nichts übernommen werden; %n Feld passt nicht:</numerusform>
+            <numerusform>Noch kann nichts übernommen werden; %n Felder passen nicht:</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) are far from what is known; say if it is so:</source>
+        <translation>
+            <numerusform>%n Zeile liegt weit ab vom Bekannten; bestätigen, wenn es stimmt:</numerusform>
+            <numerusform>%n Zeilen liegen weit ab vom Bekannten; bestätigen, wenn es stimmt:</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Supply, by name or id:</source>
+        <translation>Vorrat, Name oder Kennung:</translation>
+    </message>
+    <message>
+        <source>Amount:</source>
+        <translation>Menge:</translation>
+    </message>
+    <message>
+        <source>Unit:</source>
+        <translation>Einheit:</translation>
+    </message>
+    <message>
+        <source>Place (shelf, open, tank, waste):</source>
+        <translation>Ort (shelf, open, tank, waste):</translation>
+    </message>
+    <message>
+        <source>Machine, of tanks:</source>
+        <translation>Maschine, bei Tanks:</translation>
+    </message>
+    <message>
+        <source>Container:</source>
+        <translation>Gebinde:</translation>
+    </message>
+    <message>
+        <source>Lot:</source>
+        <translation>Charge:</translation>
+    </message>
+    <message>
+        <source>Date and time with offset (ISO 8601):</source>
+        <translation>Datum und Zeit mit Zonenabstand (ISO 8601):</translation>
+    </message>
+    <message>
+        <source>or date:</source>
+        <translation>oder Datum:</translation>
+    </message>
+    <message>
+        <source>and time:</source>
+        <translation>und Uhrzeit:</translation>
+    </message>
+    <message>
+        <source>Note:</source>
+        <translation>Bemerkung:</translation>
+    </message>
+    <message>
+        <source>Article number:</source>
+        <translation>Artikelnummer:</translation>
+    </message>
+    <message>
+        <source>One pack holds:</source>
+        <translation>Ein Gebinde enthält:</translation>
+    </message>
+    <message>
+        <source>Unit of it:</source>
+        <translation>Einheit davon:</translation>
+    </message>
+    <message>
+        <source>From packs:</source>
+        <translation>Ab Gebinden:</translation>
+    </message>
+    <message>
+        <source>To packs:</source>
+        <translation>Bis Gebinde:</translation>
+    </message>
+    <message>
+        <source>Price of a pack:</source>
+        <translation>Preis eines Gebindes:</translation>
+    </message>
+    <message>
+        <source>Currency:</source>
+        <translation>Währung:</translation>
+    </message>
+    <message>
+        <source>Supplier (else the one chosen):</source>
+        <translation>Lieferant (sonst der gewählte):</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>nicht genannt</translation>
+    </message>
+    <message>
+        <source>Unit where the file names none:</source>
+        <translation>Einheit, wo die Datei keine nennt:</translation>
+    </message>
+    <message>
+        <source>point (31.2)</source>
+        <translation>Punkt (31.2)</translation>
+    </message>
+    <message>
+        <source>comma (31,2)</source>
+        <translation>Komma (31,2)</translation>
+    </message>
+    <message>
+        <source>Decimal sign:</source>
+        <translation>Dezimalzeichen:</translation>
+    </message>
+    <message>
+        <source>Dates are written:</source>
+        <translation>Datum steht als:</translation>
+    </message>
+    <message>
+        <source>Times are written:</source>
+        <translation>Uhrzeit steht als:</translation>
+    </message>
+    <message>
+        <source>Which column of the file is what? This is kept for the next file.</source>
+        <translation>Welche Spalte der Datei ist was? Das bleibt für die nächste Datei.</translation>
+    </message>
+    <message>
+        <source>The file begins:</source>
+        <translation>So beginnt die Datei:</translation>
+    </message>
+    <message>
+        <source>First rows of the file</source>
+        <translation>Erste Zeilen der Datei</translation>
+    </message>
+    <message>
+        <source>What does not fit</source>
+        <translation>Was nicht passt</translation>
+    </message>
+    <message>
+        <source>It is &amp;so</source>
+        <translation>Es &amp;stimmt</translation>
+    </message>
+    <message>
+        <source>&amp;Bring them in</source>
+        <translation>Über&amp;nehmen</translation>
+    </message>
+    <message>
+        <source>Leave it (Esc)</source>
+        <translation>So lassen (Esc)</translation>
     </message>
 </context>
 <context>
@@ -5624,6 +6455,126 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>What will run out, and what must I order by when?</source>
         <translation>Was geht aus, und was muss ich bis wann bestellen?</translation>
+    </message>
+    <message>
+        <source>Count</source>
+        <translation>Zählung</translation>
+    </message>
+    <message>
+        <source>Price lists</source>
+        <translation>Preislisten</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::SupplyForm</name>
+    <message>
+        <source>used as it comes</source>
+        <translation>unverdünnt</translation>
+    </message>
+    <message>
+        <source>from machines' tanks, by the recipe</source>
+        <translation>aus den Tanks der Maschinen, nach Rezept</translation>
+    </message>
+    <message>
+        <source>for each lane that is cleaned</source>
+        <translation>je gereinigte Bahn</translation>
+    </message>
+    <message>
+        <source>each day</source>
+        <translation>jeden Tag</translation>
+    </message>
+    <message>
+        <source>when something is serviced</source>
+        <translation>bei der Wartung</translation>
+    </message>
+    <message>
+        <source>&amp;Name:</source>
+        <translation>&amp;Name:</translation>
+    </message>
+    <message>
+        <source>&amp;Kind:</source>
+        <translation>A&amp;rt:</translation>
+    </message>
+    <message>
+        <source>Parts of &amp;water to one:</source>
+        <translation>Teile &amp;Wasser auf einen:</translation>
+    </message>
+    <message>
+        <source>&amp;Used:</source>
+        <translation>&amp;Verbraucht:</translation>
+    </message>
+    <message>
+        <source>Usual &amp;amount of it:</source>
+        <translation>Übliche &amp;Menge dabei:</translation>
+    </message>
+    <message>
+        <source>One &amp;container holds:</source>
+        <translation>Ein &amp;Gebinde enthält:</translation>
+    </message>
+    <message>
+        <source> %</source>
+        <comment>suffix</comment>
+        <translation> %</translation>
+    </message>
+    <message>
+        <source> days</source>
+        <comment>suffix</comment>
+        <translation> Tage</translation>
+    </message>
+    <message>
+        <source>How likely it must be not to run out before the next delivery</source>
+        <translation>Wie wahrscheinlich der Vorrat bis zur nächsten Lieferung reichen muss</translation>
+    </message>
+    <message>
+        <source>What keeping it for a year costs, as part of its value</source>
+        <translation>Was das Lagern für ein Jahr kostet, als Teil des Werts</translation>
+    </message>
+    <message>
+        <source>The store holds at &amp;most (0 = no limit):</source>
+        <translation>Das &amp;Lager fasst höchstens (0 = unbegrenzt):</translation>
+    </message>
+    <message>
+        <source>Keeps &amp;for (0 = keeps):</source>
+        <translation>&amp;Haltbar (0 = unbegrenzt):</translation>
+    </message>
+    <message>
+        <source>Service le&amp;vel:</source>
+        <translation>Lieferbe&amp;reitschaft:</translation>
+    </message>
+    <message>
+        <source>&amp;Holding cost a year:</source>
+        <translation>Lager&amp;kosten im Jahr:</translation>
+    </message>
+    <message>
+        <source>N&amp;ote:</source>
+        <translation>Be&amp;merkung:</translation>
+    </message>
+    <message>
+        <source>New supply</source>
+        <translation>Neuer Vorrat</translation>
+    </message>
+    <message>
+        <source>Change %1</source>
+        <comment>supply</comment>
+        <translation>%1 ändern</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <comment>a supply</comment>
+        <translation>neu</translation>
+    </message>
+    <message>
+        <source>Add %1</source>
+        <comment>supply</comment>
+        <translation>%1 hinzufügen</translation>
+    </message>
+    <message>
+        <source>Retire %1</source>
+        <translation>%1 ausmustern</translation>
+    </message>
+    <message>
+        <source>Take %1 up again</source>
+        <translation>%1 wieder aufnehmen</translation>
     </message>
 </context>
 <context>
@@ -5712,7 +6663,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Nur &amp;Offenes</translation>
     </message>
     <message>
-        <source>The day&apos;s jobs in order of work</source>
+        <source>The day's jobs in order of work</source>
         <translation>Die Aufträge des Tages in Arbeitsfolge</translation>
     </message>
     <message>
@@ -6067,7 +7018,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: zu viele Tage auf einmal; betrachtet bis %2</translation>
     </message>
     <message>
-        <source>%1: the time zone &apos;%2&apos; is unknown; read in the centre&apos;s own</source>
+        <source>%1: the time zone '%2' is unknown; read in the centre's own</source>
         <translation>%1: die Zeitzone „%2“ ist unbekannt; in der des Centers gelesen</translation>
     </message>
     <message>
@@ -6135,7 +7086,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: dauert zu lange: %2</translation>
     </message>
     <message>
-        <source>%1: unknown time zone &apos;%2&apos;</source>
+        <source>%1: unknown time zone '%2'</source>
         <translation>%1: unbekannte Zeitzone „%2“</translation>
     </message>
     <message>
@@ -6147,15 +7098,15 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1 findet nicht statt: Schließung</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; cannot be read as a rule of recurrence</source>
+        <source>'%1' cannot be read as a rule of recurrence</source>
         <translation>„%1“ ist nicht als Wiederholungsregel lesbar</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; recurs more often than daily, which no event of a centre does</source>
+        <source>'%1' recurs more often than daily, which no event of a centre does</source>
         <translation>„%1“ wiederholt sich öfter als täglich; keine Veranstaltung eines Centers tut das</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; never produces a date</source>
+        <source>'%1' never produces a date</source>
         <translation>„%1“ ergibt nie einen Termin</translation>
     </message>
     <message>
@@ -6179,7 +7130,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Abfall: nicht in den Abfluss.</translation>
     </message>
     <message>
-        <source>These are the usual cautions. Local codes, the product&apos;s safety data sheet, the machine&apos;s own instructions and licensed practice decide.</source>
+        <source>These are the usual cautions. Local codes, the product's safety data sheet, the machine's own instructions and licensed practice decide.</source>
         <translation>Dies sind die üblichen Warnhinweise. Maßgebend sind die örtlichen Vorschriften, das Sicherheitsdatenblatt des Produkts, die Anleitung der Maschine und zugelassene Fachleute.</translation>
     </message>
     <message>
@@ -6187,35 +7138,35 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Allgemeine Quellen: %1.</translation>
     </message>
     <message>
-        <source>unknown time zone &apos;%1&apos;</source>
+        <source>unknown time zone '%1'</source>
         <translation>unbekannte Zeitzone „%1“</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; is not a list of lanes; write them as 1-12, 15</source>
+        <source>'%1' is not a list of lanes; write them as 1-12, 15</source>
         <translation>„%1“ ist keine Liste von Bahnen; Schreibweise: 1-12, 15</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; names lanes outside 1 to 200</source>
+        <source>'%1' names lanes outside 1 to 200</source>
         <translation>„%1“ nennt Bahnen außerhalb von 1 bis 200</translation>
     </message>
     <message>
-        <source>the centre &apos;%1&apos; has no id</source>
+        <source>the centre '%1' has no id</source>
         <translation>das Center „%1“ hat keine Kennung</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; has no name</source>
+        <source>'%1' has no name</source>
         <translation>„%1“ hat keinen Namen</translation>
     </message>
     <message>
-        <source>the name &apos;%1…&apos; is too long</source>
+        <source>the name '%1…' is too long</source>
         <translation>der Name „%1…“ ist zu lang</translation>
     </message>
     <message>
-        <source>the name &apos;%1&apos; is used twice</source>
+        <source>the name '%1' is used twice</source>
         <translation>der Name „%1“ ist doppelt vergeben</translation>
     </message>
     <message>
-        <source>the id &apos;%1&apos; is empty or used twice</source>
+        <source>the id '%1' is empty or used twice</source>
         <translation>die Kennung „%1“ ist leer oder doppelt vergeben</translation>
     </message>
     <message>
@@ -6255,19 +7206,19 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>die Überstunden der Schicht %1 liegen außerhalb der Grenzen: %2</translation>
     </message>
     <message>
-        <source>the outage &apos;%1&apos; ends before it begins</source>
+        <source>the outage '%1' ends before it begins</source>
         <translation>der Ausfall „%1“ endet, bevor er beginnt</translation>
     </message>
     <message>
-        <source>the outage &apos;%1&apos; names lane %2, which does not exist</source>
+        <source>the outage '%1' names lane %2, which does not exist</source>
         <translation>der Ausfall „%1“ nennt Bahn %2, die es nicht gibt</translation>
     </message>
     <message>
-        <source>the outage &apos;%1&apos; names a machine that does not exist</source>
+        <source>the outage '%1' names a machine that does not exist</source>
         <translation>der Ausfall „%1“ nennt eine Ölmaschine, die es nicht gibt</translation>
     </message>
     <message>
-        <source>the pattern &apos;%1&apos; has no id</source>
+        <source>the pattern '%1' has no id</source>
         <translation>das Ölmuster „%1“ hat keine Kennung</translation>
     </message>
     <message>
@@ -6275,15 +7226,15 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>ein Ölmuster hat keinen Namen</translation>
     </message>
     <message>
-        <source>the pattern&apos;s name &apos;%1&apos; is too long</source>
+        <source>the pattern's name '%1' is too long</source>
         <translation>der Name „%1“ des Ölmusters ist zu lang</translation>
     </message>
     <message>
-        <source>the pattern &apos;%1&apos; cannot end at %2</source>
+        <source>the pattern '%1' cannot end at %2</source>
         <translation>das Ölmuster „%1“ kann nicht bei %2 enden</translation>
     </message>
     <message>
-        <source>the pattern &apos;%1&apos; has no strokes</source>
+        <source>the pattern '%1' has no strokes</source>
         <translation>das Ölmuster „%1“ hat keine Ölzüge</translation>
     </message>
     <message>
@@ -6311,7 +7262,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1, Ölzug %2: dieses Bahnöl gibt es nicht</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; is not an option of %2; see --help</source>
+        <source>'%1' is not an option of %2; see --help</source>
         <translation>„%1“ ist keine Option von %2; siehe --help</translation>
     </message>
     <message>
@@ -6331,7 +7282,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: keine Datei</translation>
     </message>
     <message>
-        <source>%1: %2 asks for the pattern &apos;%3&apos;, which does not exist</source>
+        <source>%1: %2 asks for the pattern '%3', which does not exist</source>
         <translation>%1: %2 verlangt das Ölmuster „%3“, das es nicht gibt</translation>
     </message>
     <message>
@@ -6363,11 +7314,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: hat keine Datensätze</translation>
     </message>
     <message>
-        <source>%1: there is no column &apos;%2&apos;</source>
+        <source>%1: there is no column '%2'</source>
         <translation>%1: es gibt keine Spalte „%2“</translation>
     </message>
     <message>
-        <source>%1: &apos;%3&apos; cannot be used as %2</source>
+        <source>%1: '%3' cannot be used as %2</source>
         <translation>%1: „%3“ ist als %2 nicht verwendbar</translation>
     </message>
     <message>
@@ -6379,7 +7330,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: nennt eine Bahn, die das Center nicht hat: %2</translation>
     </message>
     <message>
-        <source>%1: there is no pattern &apos;%2&apos;</source>
+        <source>%1: there is no pattern '%2'</source>
         <translation>%1: es gibt kein Ölmuster „%2“</translation>
     </message>
     <message>
@@ -6395,7 +7346,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>unknown command &apos;%1&apos;; see --help</source>
+        <source>unknown command '%1'; see --help</source>
         <translation>unbekannter Befehl „%1“; siehe --help</translation>
     </message>
     <message>
@@ -6407,23 +7358,23 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1 braucht %2; siehe --help</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; is one argument too many; see --help</source>
+        <source>'%1' is one argument too many; see --help</source>
         <translation>„%1“ ist ein Argument zu viel; siehe --help</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; is not a date; write YYYY-MM-DD</source>
+        <source>'%1' is not a date; write YYYY-MM-DD</source>
         <translation>„%1“ ist kein Datum; Schreibweise: YYYY-MM-DD</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; is not a time; write YYYY-MM-DDTHH:MM</source>
+        <source>'%1' is not a time; write YYYY-MM-DDTHH:MM</source>
         <translation>„%1“ ist keine Zeit; Schreibweise: YYYY-MM-DDTHH:MM</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; is not a number of days from 1 to %2</source>
+        <source>'%1' is not a number of days from 1 to %2</source>
         <translation>„%1“ ist keine Anzahl von Tagen von 1 bis %2</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; is not a format of this command; it has %2</source>
+        <source>'%1' is not a format of this command; it has %2</source>
         <translation>„%1“ ist kein Format dieses Befehls; er kennt %2</translation>
     </message>
     <message>
@@ -6431,7 +7382,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: der Name muss auf %2 enden</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; is not a kind of row; there are %2</source>
+        <source>'%1' is not a kind of row; there are %2</source>
         <translation>„%1“ ist keine Art von Zeilen; es gibt %2</translation>
     </message>
     <message>
@@ -6475,7 +7426,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: %2 endet nie; die Datei ist abgeschnitten</translation>
     </message>
     <message>
-        <source>%1: %2 cannot be &apos;%3&apos;</source>
+        <source>%1: %2 cannot be '%3'</source>
         <translation>%1: %2 kann nicht „%3“ sein</translation>
     </message>
     <message>
@@ -6499,7 +7450,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: hat keine UID</translation>
     </message>
     <message>
-        <source>%1: &apos;%2&apos; names lanes that do not exist; there are %3</source>
+        <source>%1: '%2' names lanes that do not exist; there are %3</source>
         <translation>%1: „%2“ nennt Bahnen, die es nicht gibt; vorhanden sind %3</translation>
     </message>
     <message>
@@ -6507,7 +7458,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: %2 steht doppelt</translation>
     </message>
     <message>
-        <source>%1: the UID &apos;%2&apos; stands twice</source>
+        <source>%1: the UID '%2' stands twice</source>
         <translation>%1: die UID „%2“ steht doppelt</translation>
     </message>
     <message>
@@ -6531,11 +7482,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: ein ganzer Tag; in %2 gelesen</translation>
     </message>
     <message>
-        <source>%1: a single date of &apos;%2&apos; without its series; read as an event of its own</source>
+        <source>%1: a single date of '%2' without its series; read as an event of its own</source>
         <translation>%1: ein einzelner Termin von „%2“ ohne seine Serie; als eigene Veranstaltung gelesen</translation>
     </message>
     <message>
-        <source>%1: &apos;%2&apos; is not a lane and is left out</source>
+        <source>%1: '%2' is not a lane and is left out</source>
         <translation>%1: „%2“ ist keine Bahn und wird ausgelassen</translation>
     </message>
     <message>
@@ -6547,7 +7498,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: %2 wird hier nicht verwendet</translation>
     </message>
     <message>
-        <source>%1 asks for the pattern &apos;%2&apos; on lanes %3, which does not exist</source>
+        <source>%1 asks for the pattern '%2' on lanes %3, which does not exist</source>
         <translation>%1 verlangt auf Bahn %3 das Ölmuster „%2“, das es nicht gibt</translation>
     </message>
     <message>
@@ -6591,7 +7542,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>die andere Bahn des Paares wird von %1 bespielt (%T2)</translation>
     </message>
     <message>
-        <source>bound by the shift &apos;%1&apos; (%T2)</source>
+        <source>bound by the shift '%1' (%T2)</source>
         <translation>gebunden durch die Schicht „%1“ (%T2)</translation>
     </message>
     <message>
@@ -6599,7 +7550,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1 arbeitet anderswo (%T2)</translation>
     </message>
     <message>
-        <source>nobody of the shift &apos;%1&apos; is free (%T2)</source>
+        <source>nobody of the shift '%1' is free (%T2)</source>
         <translation>niemand aus der Schicht „%1“ ist frei (%T2)</translation>
     </message>
     <message>
@@ -6611,7 +7562,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>kann nicht vor jetzt beginnen (%T2)</translation>
     </message>
     <message>
-        <source>takes %2 of overtime in the shift &apos;%1&apos;</source>
+        <source>takes %2 of overtime in the shift '%1'</source>
         <translation>braucht %2 Überstunden in der Schicht „%1“</translation>
     </message>
     <message>
@@ -6659,7 +7610,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>es gibt keine Ölmaschine</translation>
     </message>
     <message>
-        <source>the pattern &apos;%2&apos; does not exist</source>
+        <source>the pattern '%2' does not exist</source>
         <translation>das Ölmuster „%2“ gibt es nicht</translation>
     </message>
     <message>
@@ -6675,7 +7626,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>mehr, als %1 mit vollen Tanks und einer Akkuladung schafft: Bahn %2</translation>
     </message>
     <message>
-        <source>%2 more overtime in the shift &apos;%1&apos; (until or from %T3)</source>
+        <source>%2 more overtime in the shift '%1' (until or from %T3)</source>
         <translation>%2 mehr Überstunden in der Schicht „%1“ (bis oder ab %T3)</translation>
     </message>
     <message numerus="yes">
@@ -6686,7 +7637,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         </translation>
     </message>
     <message numerus="yes">
-        <source>a further person in the shift &apos;%1&apos; (%n in all)</source>
+        <source>a further person in the shift '%1' (%n in all)</source>
         <translation>
             <numerusform>eine weitere Person in der Schicht „%1“ (%n insgesamt)</numerusform>
             <numerusform>eine weitere Person in der Schicht „%1“ (%n insgesamt)</numerusform>
@@ -6708,7 +7659,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1 um %2 später beginnen lassen, um %T3</translation>
     </message>
     <message>
-        <source>Charger off and unplugged; read the rested packs&apos; volts</source>
+        <source>Charger off and unplugged; read the rested packs' volts</source>
         <translation>Ladegerät aus und ausgesteckt; Ruhespannung der Akkus ablesen</translation>
     </message>
     <message>
@@ -6752,7 +7703,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Akkus laden, an einer gemeinsamen Steckdose nacheinander</translation>
     </message>
     <message>
-        <source>Record tonight&apos;s runs and write the hand-over</source>
+        <source>Record tonight's runs and write the hand-over</source>
         <translation>Läufe des Abends erfassen und Übergabenotiz schreiben</translation>
     </message>
     <message>
@@ -6828,19 +7779,19 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>eine Änderung ohne Inhalt</translation>
     </message>
     <message>
-        <source>&apos;%1&apos;: the change is from one row to another</source>
+        <source>'%1': the change is from one row to another</source>
         <translation>„%1“: die Änderung führt von einem Datensatz zu einem anderen</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; is still used elsewhere and stays</source>
+        <source>'%1' is still used elsewhere and stays</source>
         <translation>„%1“ wird noch anderswo verwendet und bleibt</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; names something that does not exist</source>
+        <source>'%1' names something that does not exist</source>
         <translation>„%1“ nennt etwas, das es nicht gibt</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; cannot be stored: %2</source>
+        <source>'%1' cannot be stored: %2</source>
         <translation>„%1“ lässt sich nicht speichern: %2</translation>
     </message>
     <message>
@@ -6860,23 +7811,23 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: größer als %2 Byte</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; has been corrected already; nothing was recorded</source>
+        <source>'%1' has been corrected already; nothing was recorded</source>
         <translation>„%1“ wurde schon korrigiert; nichts wurde erfasst</translation>
     </message>
     <message>
-        <source>the record &apos;%1&apos; ends before it starts; nothing was recorded</source>
+        <source>the record '%1' ends before it starts; nothing was recorded</source>
         <translation>der Eintrag „%1“ endet, bevor er beginnt; nichts wurde erfasst</translation>
     </message>
     <message>
-        <source>the record &apos;%1&apos; names lane %2; there are %3. Nothing was recorded</source>
+        <source>the record '%1' names lane %2; there are %3. Nothing was recorded</source>
         <translation>der Eintrag „%1“ nennt Bahn %2; vorhanden sind %3. Nichts wurde erfasst</translation>
     </message>
     <message>
-        <source>the record &apos;%1&apos; names something that does not exist; nothing was recorded</source>
+        <source>the record '%1' names something that does not exist; nothing was recorded</source>
         <translation>der Eintrag „%1“ nennt etwas, das es nicht gibt; nichts wurde erfasst</translation>
     </message>
     <message>
-        <source>the record &apos;%1&apos; cannot be stored: %2</source>
+        <source>the record '%1' cannot be stored: %2</source>
         <translation>der Eintrag „%1“ lässt sich nicht speichern: %2</translation>
     </message>
     <message>
@@ -6888,19 +7839,19 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: die Kopie gleicht dem Center nicht und wurde nicht behalten</translation>
     </message>
     <message>
-        <source>more than one centre in one database: &apos;%1&apos;</source>
+        <source>more than one centre in one database: '%1'</source>
         <translation>mehr als ein Center in einer Datenbank: „%1“</translation>
     </message>
     <message>
-        <source>lanes without their run: &apos;%1&apos;</source>
+        <source>lanes without their run: '%1'</source>
         <translation>Bahnen ohne ihren Lauf: „%1“</translation>
     </message>
     <message>
-        <source>an operation without its record: &apos;%1&apos;</source>
+        <source>an operation without its record: '%1'</source>
         <translation>ein Vorgang ohne seinen Eintrag: „%1“</translation>
     </message>
     <message>
-        <source>a record without its operation: &apos;%1&apos;</source>
+        <source>a record without its operation: '%1'</source>
         <translation>ein Eintrag ohne seinen Vorgang: „%1“</translation>
     </message>
     <message>
@@ -6908,23 +7859,23 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>ein Datensatz von %1 nennt einen Datensatz von %2, den es nicht gibt</translation>
     </message>
     <message>
-        <source>the record &apos;%1&apos; names lane %2, which does not exist</source>
+        <source>the record '%1' names lane %2, which does not exist</source>
         <translation>der Eintrag „%1“ nennt Bahn %2, die es nicht gibt</translation>
     </message>
     <message>
-        <source>%1 asks for the pattern &apos;%2&apos;, which does not exist</source>
+        <source>%1 asks for the pattern '%2', which does not exist</source>
         <translation>%1 verlangt das Ölmuster „%2“, das es nicht gibt</translation>
     </message>
     <message>
-        <source>a version from the future: &apos;%1&apos;</source>
+        <source>a version from the future: '%1'</source>
         <translation>eine Version aus der Zukunft: „%1“</translation>
     </message>
     <message>
-        <source>a password does not belong in the address of a centre; use libpq&apos;s password file</source>
+        <source>a password does not belong in the address of a centre; use libpq's password file</source>
         <translation>ein Passwort gehört nicht in die Adresse eines Centers; bitte die Passwortdatei von libpq verwenden</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; is neither a file nor postgresql://user@host/database</source>
+        <source>'%1' is neither a file nor postgresql://user@host/database</source>
         <translation>„%1“ ist weder eine Datei noch postgresql://user@host/database</translation>
     </message>
     <message>
@@ -6964,11 +7915,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: der Treiber für diese Art von Datenbank ist nicht installiert</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; was changed meanwhile by %2, %3; nothing was overwritten</source>
+        <source>'%1' was changed meanwhile by %2, %3; nothing was overwritten</source>
         <translation>„%1“ wurde inzwischen von %2 geändert, %3; nichts wurde überschrieben</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; was done already</source>
+        <source>'%1' was done already</source>
         <translation>„%1“ wurde schon erledigt</translation>
     </message>
     <message>
@@ -6976,11 +7927,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1 kann nur gelesen werden; nichts wurde geändert</translation>
     </message>
     <message>
-        <source>the id &apos;%1&apos; already stands for another record; nothing was recorded</source>
+        <source>the id '%1' already stands for another record; nothing was recorded</source>
         <translation>die Kennung „%1“ steht schon für einen anderen Eintrag; nichts wurde erfasst</translation>
     </message>
     <message>
-        <source>%1: records of the kind &apos;%2&apos; are not kept yet; nothing was recorded</source>
+        <source>%1: records of the kind '%2' are not kept yet; nothing was recorded</source>
         <translation>%1: Einträge der Art „%2“ werden noch nicht geführt; nichts wurde erfasst</translation>
     </message>
     <message>
@@ -7040,7 +7991,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1 darf Bahn %2 nicht bearbeiten (%3)</translation>
     </message>
     <message>
-        <source>%1 may not lay the pattern &apos;%2&apos; (%3)</source>
+        <source>%1 may not lay the pattern '%2' (%3)</source>
         <translation>%1 darf das Ölmuster „%2“ nicht auftragen (%3)</translation>
     </message>
     <message>
@@ -7080,7 +8031,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1 würde Bahn %2 (%3) über ein anderes Ölmuster ölen</translation>
     </message>
     <message>
-        <source>the job of %2 names the machine or pattern &apos;%1&apos;, which does not exist</source>
+        <source>the job of %2 names the machine or pattern '%1', which does not exist</source>
         <translation>der Auftrag (%2) nennt die Ölmaschine oder das Ölmuster „%1“; das gibt es nicht</translation>
     </message>
     <message>
@@ -7572,15 +8523,15 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1 ist zu dieser Zeit auf Bahn %2</translation>
     </message>
     <message>
-        <source>the shift &apos;%1&apos; can begin at %T2 at the earliest, overtime included</source>
+        <source>the shift '%1' can begin at %T2 at the earliest, overtime included</source>
         <translation>die Schicht „%1“ kann mit Überstunden frühestens um %T2 beginnen</translation>
     </message>
     <message>
-        <source>the shift &apos;%1&apos; must end by %T2, overtime included</source>
+        <source>the shift '%1' must end by %T2, overtime included</source>
         <translation>die Schicht „%1“ muss mit Überstunden spätestens um %T2 enden</translation>
     </message>
     <message>
-        <source>everybody of the shift &apos;%1&apos; is at work between %T2 and %T3</source>
+        <source>everybody of the shift '%1' is at work between %T2 and %T3</source>
         <translation>alle aus der Schicht „%1“ sind zwischen %T2 und %T3 beschäftigt</translation>
     </message>
     <message>
@@ -7765,7 +8716,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Abweichung von der wahren Ebene: höchstens 0,040 in (1,016 mm)</translation>
     </message>
     <message>
-        <source>a page of the sport&apos;s governing body of about 2007; its suspension in a notice of 2019 that others repeat. The current rule book decides.</source>
+        <source>a page of the sport's governing body of about 2007; its suspension in a notice of 2019 that others repeat. The current rule book decides.</source>
         <translation>eine Seite des Verbands von etwa 2007; die Aussetzung in einer Mitteilung von 2019, die andere wiedergeben. Es entscheidet das geltende Regelwerk.</translation>
     </message>
     <message>
@@ -7789,7 +8740,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>nicht in Kraft: %1 ausgesetzt (in Kraft ab %2)</translation>
     </message>
     <message>
-        <source>the centre&apos;s own</source>
+        <source>the centre's own</source>
         <translation>eigene des Centers</translation>
     </message>
     <message>
@@ -7877,51 +8828,51 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1, %2: Füllungen, die ausgelassen wurden, weil das Muster eines Laufs nicht bekannt ist: %3</translation>
     </message>
     <message>
-        <source>%1, column &apos;%2&apos;: empty</source>
+        <source>%1, column '%2': empty</source>
         <translation>%1, Spalte „%2“: leer</translation>
     </message>
     <message>
-        <source>%1, column &apos;%2&apos;: &apos;%3&apos; where film in units from 0 to %4 is expected, with a decimal point</source>
+        <source>%1, column '%2': '%3' where film in units from 0 to %4 is expected, with a decimal point</source>
         <translation>%1, Spalte „%2“: „%3“, erwartet wird Film in Einheiten von 0 bis %4 mit Dezimalpunkt</translation>
     </message>
     <message>
-        <source>%1, column &apos;%2&apos;: &apos;%3&apos; where feet from the foul line, 0 to %4, are expected</source>
+        <source>%1, column '%2': '%3' where feet from the foul line, 0 to %4, are expected</source>
         <translation>%1, Spalte „%2“: „%3“, erwartet werden Fuß ab der Foullinie, 0 bis %4</translation>
     </message>
     <message>
-        <source>%1, column &apos;%2&apos;: &apos;%3&apos; where a whole number from %4 to %5 is expected</source>
+        <source>%1, column '%2': '%3' where a whole number from %4 to %5 is expected</source>
         <translation>%1, Spalte „%2“: „%3“, erwartet wird eine ganze Zahl von %4 bis %5</translation>
     </message>
     <message>
-        <source>%1, column &apos;%2&apos;: &apos;%3&apos; has a comma where a decimal point is expected; a mapping may say decimal: comma</source>
+        <source>%1, column '%2': '%3' has a comma where a decimal point is expected; a mapping may say decimal: comma</source>
         <translation>%1, Spalte „%2“: „%3“ hat ein Komma, wo ein Dezimalpunkt erwartet wird; eine Zuordnung darf decimal: comma sagen</translation>
     </message>
     <message>
-        <source>%1, column &apos;%2&apos;: &apos;%3&apos; has a point where the mapping says that decimals have a comma</source>
+        <source>%1, column '%2': '%3' has a point where the mapping says that decimals have a comma</source>
         <translation>%1, Spalte „%2“: „%3“ hat einen Punkt, obwohl Dezimalzahlen laut Zuordnung ein Komma haben</translation>
     </message>
     <message>
-        <source>%1, column &apos;%2&apos;: &apos;%3&apos; where a time with its offset is expected, as 2026-11-12T18:30:00Z</source>
+        <source>%1, column '%2': '%3' where a time with its offset is expected, as 2026-11-12T18:30:00Z</source>
         <translation>%1, Spalte „%2“: „%3“, erwartet wird ein Zeitpunkt mit Zeitverschiebung wie 2026-11-12T18:30:00Z</translation>
     </message>
     <message>
-        <source>%1, column &apos;%2&apos;: &apos;%3&apos; where a date is expected, written as %4</source>
+        <source>%1, column '%2': '%3' where a date is expected, written as %4</source>
         <translation>%1, Spalte „%2“: „%3“, erwartet wird ein Datum in der Form %4</translation>
     </message>
     <message>
-        <source>%1, column &apos;%2&apos;: &apos;%3&apos; where a time of day is expected, written as %4</source>
+        <source>%1, column '%2': '%3' where a time of day is expected, written as %4</source>
         <translation>%1, Spalte „%2“: „%3“, erwartet wird eine Uhrzeit in der Form %4</translation>
     </message>
     <message>
-        <source>%1, column &apos;%2&apos;: &apos;%3&apos; where one of %4 is expected</source>
+        <source>%1, column '%2': '%3' where one of %4 is expected</source>
         <translation>%1, Spalte „%2“: „%3“, erwartet wird eines von %4</translation>
     </message>
     <message>
-        <source>%1, column &apos;%2&apos;: the centre has no &apos;%3&apos;</source>
+        <source>%1, column '%2': the centre has no '%3'</source>
         <translation>%1, Spalte „%2“: „%3“ gibt es in diesem Center nicht</translation>
     </message>
     <message>
-        <source>%1: the column &apos;%2&apos; is no board of the lane; boards run from b1 to b39</source>
+        <source>%1: the column '%2' is no board of the lane; boards run from b1 to b39</source>
         <translation>%1: Die Spalte „%2“ ist keine Leiste der Bahn; es gibt b1 bis b39</translation>
     </message>
     <message>
@@ -7929,15 +8880,15 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: Auf keiner Leiste ist Film angegeben</translation>
     </message>
     <message>
-        <source>there is no pattern &apos;%1&apos;</source>
+        <source>there is no pattern '%1'</source>
         <translation>Es gibt kein Ölmuster „%1“</translation>
     </message>
     <message>
-        <source>there is no machine &apos;%1&apos;</source>
+        <source>there is no machine '%1'</source>
         <translation>Es gibt keine Ölmaschine „%1“</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; is not a number of lanes from 1 to %2</source>
+        <source>'%1' is not a number of lanes from 1 to %2</source>
         <translation>„%1“ ist keine Anzahl von Bahnen von 1 bis %2</translation>
     </message>
     <message>
@@ -7981,11 +8932,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Prüfung, Bahn %1: Nichts wurde gemessen</translation>
     </message>
     <message>
-        <source>the record &apos;%1&apos; names a version of a pattern that does not exist</source>
+        <source>the record '%1' names a version of a pattern that does not exist</source>
         <translation>der Eintrag „%1“ nennt eine Fassung eines Musters, die es nicht gibt</translation>
     </message>
     <message>
-        <source>what the pattern &apos;%1&apos; says is not among its versions</source>
+        <source>what the pattern '%1' says is not among its versions</source>
         <translation>was das Muster „%1“ sagt, fehlt unter seinen Fassungen</translation>
     </message>
     <message>
@@ -8025,7 +8976,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Bestellt von %1</translation>
     </message>
     <message>
-        <source>%1: &apos;%2&apos; is not a currency; write three capital letters, as EUR</source>
+        <source>%1: '%2' is not a currency; write three capital letters, as EUR</source>
         <translation>%1: „%2“ ist keine Währung; drei Großbuchstaben, wie EUR</translation>
     </message>
     <message>
@@ -8033,7 +8984,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: einen Tag ab heute angeben, höchstens %2 Tage voraus</translation>
     </message>
     <message>
-        <source>there is no supplier &apos;%1&apos;</source>
+        <source>there is no supplier '%1'</source>
         <translation>es gibt keinen Lieferanten „%1“</translation>
     </message>
     <message>
@@ -8041,19 +8992,19 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>es gibt nichts zu bestellen, daher wurde keine Seite geschrieben</translation>
     </message>
     <message>
-        <source>&apos;%1&apos; has been moved already and keeps its unit</source>
+        <source>'%1' has been moved already and keeps its unit</source>
         <translation>„%1“ wurde schon bewegt und behält seine Einheit</translation>
     </message>
     <message>
-        <source>the supply &apos;%1&apos; has no name</source>
+        <source>the supply '%1' has no name</source>
         <translation>der Vorrat „%1“ hat keinen Namen</translation>
     </message>
     <message>
-        <source>two supplies are called &apos;%1&apos;</source>
+        <source>two supplies are called '%1'</source>
         <translation>zwei Vorräte heißen „%1“</translation>
     </message>
     <message>
-        <source>%1: the id &apos;%2&apos; belongs to the ledger itself</source>
+        <source>%1: the id '%2' belongs to the ledger itself</source>
         <translation>%1: die Kennung „%2“ gehört dem Lagerbuch selbst</translation>
     </message>
     <message>
@@ -8089,7 +9040,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: nur Öl und Reiniger werden aus den Tanks der Maschinen verbraucht</translation>
     </message>
     <message>
-        <source>the supplier &apos;%1&apos; has no name</source>
+        <source>the supplier '%1' has no name</source>
         <translation>der Lieferant „%1“ hat keinen Namen</translation>
     </message>
     <message>
@@ -8105,7 +9056,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: ein Preis ist negativ oder größer als möglich</translation>
     </message>
     <message>
-        <source>%1: a price is in &apos;%2&apos;, but the centre buys in %3</source>
+        <source>%1: a price is in '%2', but the centre buys in %3</source>
         <translation>%1: ein Preis ist in „%2“, die Anlage kauft aber in %3</translation>
     </message>
     <message>
@@ -8137,11 +9088,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: %2 Preise; erlaubt sind %3</translation>
     </message>
     <message>
-        <source>the article &apos;%1…&apos; is too long</source>
+        <source>the article '%1…' is too long</source>
         <translation>der Artikel „%1…“ ist zu lang</translation>
     </message>
     <message>
-        <source>the number &apos;%1…&apos; is too long</source>
+        <source>the number '%1…' is too long</source>
         <translation>die Nummer „%1…“ ist zu lang</translation>
     </message>
     <message>
@@ -8173,19 +9124,19 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: %3 gezählt, wo das Bestandsbuch %2 hat; die Einheit prüfen und bestätigen</translation>
     </message>
     <message>
-        <source>the movement &apos;%1&apos; moves nothing</source>
+        <source>the movement '%1' moves nothing</source>
         <translation>die Bewegung „%1“ bewegt nichts</translation>
     </message>
     <message>
-        <source>the movement &apos;%1&apos; has %2 entries; there may be %3</source>
+        <source>the movement '%1' has %2 entries; there may be %3</source>
         <translation>die Bewegung „%1“ hat %2 Posten; erlaubt sind %3</translation>
     </message>
     <message>
-        <source>the movement &apos;%1&apos; is for %2, after it was recorded</source>
+        <source>the movement '%1' is for %2, after it was recorded</source>
         <translation>die Bewegung „%1“ gilt für %2, nach ihrer Aufzeichnung</translation>
     </message>
     <message>
-        <source>there is no supply &apos;%1&apos;; nothing was booked</source>
+        <source>there is no supply '%1'; nothing was booked</source>
         <translation>es gibt keinen Vorrat „%1“; nichts wurde gebucht</translation>
     </message>
     <message>
@@ -8213,23 +9164,23 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: %2 sollten entnommen werden, wo %3 sind; nichts wurde gebucht</translation>
     </message>
     <message>
-        <source>%1: %2 were to be taken from the container &apos;%4&apos;, which holds %3; nothing was booked</source>
+        <source>%1: %2 were to be taken from the container '%4', which holds %3; nothing was booked</source>
         <translation>%1: %2 sollten aus dem Gebinde „%4“ entnommen werden, das %3 enthält; nichts wurde gebucht</translation>
     </message>
     <message>
-        <source>the movement &apos;%1&apos; is not the opposite of what it takes back; nothing was booked</source>
+        <source>the movement '%1' is not the opposite of what it takes back; nothing was booked</source>
         <translation>die Bewegung „%1“ ist nicht das Gegenteil dessen, was sie zurücknimmt; nichts wurde gebucht</translation>
     </message>
     <message>
-        <source>the count &apos;%1&apos; counts nothing</source>
+        <source>the count '%1' counts nothing</source>
         <translation>die Zählung „%1“ zählt nichts</translation>
     </message>
     <message>
-        <source>the count &apos;%1&apos; has %2 lines; there may be %3</source>
+        <source>the count '%1' has %2 lines; there may be %3</source>
         <translation>die Zählung „%1“ hat %2 Zeilen; erlaubt sind %3</translation>
     </message>
     <message>
-        <source>there is no supply &apos;%1&apos;; nothing was recorded</source>
+        <source>there is no supply '%1'; nothing was recorded</source>
         <translation>es gibt keinen Vorrat „%1“; nichts wurde aufgezeichnet</translation>
     </message>
     <message>
@@ -8245,7 +9196,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: derselbe Ort wurde zweimal gezählt</translation>
     </message>
     <message>
-        <source>%1: there is no supply &apos;%2&apos;; nothing was recorded</source>
+        <source>%1: there is no supply '%2'; nothing was recorded</source>
         <translation>%1: es gibt keinen Vorrat „%2“; nichts wurde aufgezeichnet</translation>
     </message>
     <message>
@@ -8253,35 +9204,35 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: die falsche Einheit für %2; richtig ist %3. Nichts wurde aufgezeichnet</translation>
     </message>
     <message>
-        <source>entries without their movement: &apos;%1&apos;</source>
+        <source>entries without their movement: '%1'</source>
         <translation>Posten ohne ihre Bewegung: „%1“</translation>
     </message>
     <message>
-        <source>entries in another month than their movement: &apos;%1&apos;</source>
+        <source>entries in another month than their movement: '%1'</source>
         <translation>Posten in einem anderen Monat als ihre Bewegung: „%1“</translation>
     </message>
     <message>
-        <source>the movement &apos;%1&apos; does not sum to zero for %2</source>
+        <source>the movement '%1' does not sum to zero for %2</source>
         <translation>die Bewegung „%1“ geht für %2 nicht auf</translation>
     </message>
     <message>
-        <source>the movement &apos;%1&apos; cannot be (%2)</source>
+        <source>the movement '%1' cannot be (%2)</source>
         <translation>die Bewegung „%1“ ist unmöglich (%2)</translation>
     </message>
     <message>
-        <source>the movement &apos;%1&apos; is not the opposite of what it takes back</source>
+        <source>the movement '%1' is not the opposite of what it takes back</source>
         <translation>die Bewegung „%1“ ist nicht das Gegenteil dessen, was sie zurücknimmt</translation>
     </message>
     <message>
-        <source>the movement &apos;%1&apos; comes from something that does not exist</source>
+        <source>the movement '%1' comes from something that does not exist</source>
         <translation>die Bewegung „%1“ stammt aus etwas, das es nicht gibt</translation>
     </message>
     <message>
-        <source>%1 names the supply &apos;%2&apos;, which does not exist</source>
+        <source>%1 names the supply '%2', which does not exist</source>
         <translation>%1 nennt den Vorrat „%2“, den es nicht gibt</translation>
     </message>
     <message>
-        <source>less than nothing is left of &apos;%1&apos; somewhere, and no movement says so</source>
+        <source>less than nothing is left of '%1' somewhere, and no movement says so</source>
         <translation>von „%1“ liegt irgendwo weniger als nichts, und keine Bewegung sagt es</translation>
     </message>
     <message>
@@ -8473,7 +9424,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: %2 nimmt keine Bestellungen an, die in der geplanten Zeit ankämen</translation>
     </message>
     <message>
-        <source>%1: article &apos;%3&apos; of %2 is left out; its pack, prices or currency cannot be used</source>
+        <source>%1: article '%3' of %2 is left out; its pack, prices or currency cannot be used</source>
         <translation>%1: Artikel „%3“ von %2 bleibt weg; Packung, Preise oder Währung sind nicht brauchbar</translation>
     </message>
     <message>
@@ -8505,7 +9456,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: Von denen, die es verkaufen, wurde nur %2 betrachtet, für sich allein am günstigsten</translation>
     </message>
     <message>
-        <source>%1: planned in packs of one size, article &apos;%3&apos; of %2, because so many are needed</source>
+        <source>%1: planned in packs of one size, article '%3' of %2, because so many are needed</source>
         <translation>%1: in Packungen einer Größe geplant, Artikel „%3“ von %2, weil so viele nötig sind</translation>
     </message>
     <message>
@@ -8519,6 +9470,308 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>The last day that is early enough is %1.</source>
         <translation>Der letzte Tag, der früh genug ist, ist %1.</translation>
+    </message>
+    <message>
+        <source>Count sheet</source>
+        <translation>Zählliste</translation>
+    </message>
+    <message>
+        <source>Write what is really there; a line left empty is not counted.</source>
+        <translation>Aufschreiben, was wirklich da ist; eine leere Zeile ist nicht gezählt.</translation>
+    </message>
+    <message>
+        <source>Counted by</source>
+        <translation>Gezählt von</translation>
+    </message>
+    <message>
+        <source>Day and time</source>
+        <translation>Tag und Uhrzeit</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>Lot, container</source>
+        <translation>Charge, Gebinde</translation>
+    </message>
+    <message>
+        <source>Books</source>
+        <translation>Buch</translation>
+    </message>
+    <message>
+        <source>Counted</source>
+        <translation>Gezählt</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Checked by, on</source>
+        <translation>Geprüft von, am</translation>
+    </message>
+    <message>
+        <source>staff hours</source>
+        <translation>Personalstunden</translation>
+    </message>
+    <message>
+        <source>Product: %1 of conditioner, %2 of cleaner.</source>
+        <translation>Mittel: %1 Bahnöl, %2 Reiniger.</translation>
+    </message>
+    <message>
+        <source>Product: %1 (%2 of conditioner, %3 of cleaner).</source>
+        <translation>Mittel: %1 (%2 Bahnöl, %3 Reiniger).</translation>
+    </message>
+    <message>
+        <source>Work: %1.</source>
+        <translation>Arbeit: %1.</translation>
+    </message>
+    <message>
+        <source>For each of its %1 lanes: %2.</source>
+        <translation>Für jede ihrer %1 Bahnen: %2.</translation>
+    </message>
+    <message>
+        <source>For each of its %1 lanes: %2 and %3.</source>
+        <translation>Für jede ihrer %1 Bahnen: %2 und %3.</translation>
+    </message>
+    <message>
+        <source>Not in it, for want of a price: %1.</source>
+        <translation>Nicht enthalten, weil ein Preis fehlt: %1.</translation>
+    </message>
+    <message>
+        <source>What an hour of work costs is not known here; add it yourself.</source>
+        <translation>Was eine Arbeitsstunde kostet, ist hier nicht bekannt; bitte selbst hinzurechnen.</translation>
+    </message>
+    <message>
+        <source>No event needs lane care in this time.</source>
+        <translation>In dieser Zeit braucht keine Veranstaltung Bahnpflege.</translation>
+    </message>
+    <message>
+        <source>Begins</source>
+        <translation>Beginnt</translation>
+    </message>
+    <message>
+        <source>Event</source>
+        <translation>Veranstaltung</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>Arbeit</translation>
+    </message>
+    <message>
+        <source>Product</source>
+        <translation>Mittel</translation>
+    </message>
+    <message>
+        <source>A lane</source>
+        <translation>Je Bahn</translation>
+    </message>
+    <message>
+        <source>Work that no event needs: %1.</source>
+        <translation>Arbeit, die keine Veranstaltung braucht: %1.</translation>
+    </message>
+    <message>
+        <source>%1, column '%2': '%3' where a number from 0 to %4 is expected</source>
+        <translation>%1, Spalte „%2“: „%3“, wo eine Zahl von 0 bis %4 erwartet wird</translation>
+    </message>
+    <message>
+        <source>%1, column '%2': '%3' where money is expected, with %4 decimals at most</source>
+        <translation>%1, Spalte „%2“: „%3“, wo ein Geldbetrag mit höchstens %4 Nachkommastellen erwartet wird</translation>
+    </message>
+    <message>
+        <source>%1, column '%2': the unit is missing; there are %4</source>
+        <translation>%1, Spalte „%2“: die Einheit fehlt; es gibt %4</translation>
+    </message>
+    <message>
+        <source>%1, column '%2': '%3' is still to come</source>
+        <translation>%1, Spalte „%2“: „%3“ liegt in der Zukunft</translation>
+    </message>
+    <message>
+        <source>%1, column '%2': no tank of '%3' is for %4</source>
+        <translation>%1, Spalte „%2“: kein Tank von „%3“ ist für %4</translation>
+    </message>
+    <message>
+        <source>%1: this place stands already in line %2</source>
+        <translation>%1: dieser Platz steht schon in Zeile %2</translation>
+    </message>
+    <message>
+        <source>%1, column '%2': '%3'; a price list is of one supplier, named in its first row</source>
+        <translation>%1, Spalte „%2“: „%3“; eine Preisliste ist von einem Lieferanten, dem ihrer ersten Zeile</translation>
+    </message>
+    <message>
+        <source>%1, column '%2': from %3 packs; the price before it ends at %4</source>
+        <translation>%1, Spalte „%2“: ab %3 Gebinden; der Preis davor endet bei %4</translation>
+    </message>
+    <message>
+        <source>%1, column '%2': from %3 packs; the price before it goes on to %4</source>
+        <translation>%1, Spalte „%2“: ab %3 Gebinden; der Preis davor gilt bis %4</translation>
+    </message>
+    <message>
+        <source>%1: %2: %4 counted where the ledger has %3; check the unit</source>
+        <translation>%1: %2: %4 gezählt, wo das Bestandsbuch %3 hat; die Einheit prüfen</translation>
+    </message>
+    <message>
+        <source>%1: %2: a pack of %3, where a container holds %4; check the unit</source>
+        <translation>%1: %2: ein Gebinde von %3, wo ein Behälter %4 enthält; die Einheit prüfen</translation>
+    </message>
+    <message>
+        <source>%1: %2: %3 a pack, far from the %4 of now; check the decimals</source>
+        <translation>%1: %2: %3 je Gebinde, weit von den jetzigen %4; die Nachkommastellen prüfen</translation>
+    </message>
+    <message>
+        <source>there are no rows '%1' of a plan; there are jobs, costs and staff-hours</source>
+        <translation>Zeilen &apos;%1&apos; gibt es von einem Plan nicht; es gibt jobs, costs und staff-hours</translation>
+    </message>
+    <message>
+        <source>of a plan only --kind staff-hours has a --pdf; the day's sheet has one too</source>
+        <translation>von einem Plan hat nur --kind staff-hours ein --pdf; der Auftragszettel des Tages hat auch eines</translation>
+    </message>
+    <message>
+        <source>%1: a price of nothing that is kept; choose the supply</source>
+        <translation>%1: ein Preis für nichts, was geführt wird; den Vorrat wählen</translation>
+    </message>
+    <message>
+        <source>%1: row %2 needs a number of packs and a price</source>
+        <translation>%1: Zeile %2 braucht eine Zahl von Gebinden und einen Preis</translation>
+    </message>
+    <message>
+        <source>a kept forecast is of no day</source>
+        <translation>eine aufgehobene Vorhersage gehört zu keinem Tag</translation>
+    </message>
+    <message>
+        <source>the forecast kept on %1 names a supply twice, none, or too many</source>
+        <translation>die am %1 aufgehobene Vorhersage nennt ein Verbrauchsgut doppelt, keines oder zu viele</translation>
+    </message>
+    <message>
+        <source>the forecast kept on %1: its spans of days do not ascend</source>
+        <translation>die am %1 aufgehobene Vorhersage: Ihre Spannen von Tagen steigen nicht an</translation>
+    </message>
+    <message>
+        <source>the forecast kept on %1: its amounts do not ascend or are beyond reason</source>
+        <translation>die am %1 aufgehobene Vorhersage: Ihre Mengen steigen nicht an oder sind nicht plausibel</translation>
+    </message>
+    <message>
+        <source>How well past forecasts held is not known yet: no two fills or counts lie a week apart.</source>
+        <translation>Wie gut frühere Vorhersagen zutrafen, ist noch nicht bekannt: Keine zwei Füllungen oder Zählungen liegen eine Woche auseinander.</translation>
+    </message>
+    <message>
+        <source>How well past forecasts held is not known: none was kept when a span began.</source>
+        <translation>Wie gut frühere Vorhersagen zutrafen, ist nicht bekannt: Zu Beginn einer Spanne war keine aufgehoben.</translation>
+    </message>
+    <message>
+        <source>One past forecast is known: what was used lay within the middle range %1 of 1 time and within the wide one %2 of 1.</source>
+        <translation>Eine frühere Vorhersage ist bekannt: Der Verbrauch lag %1 von 1 Mal im mittleren Bereich und %2 von 1 Mal im weiten.</translation>
+    </message>
+    <message>
+        <source>Of %1 past spans, %2 were within the middle range (expected about half) and %3 within the wide one (expected 9 in 10).</source>
+        <translation>Von %1 früheren Spannen lagen %2 im mittleren Bereich (erwartet etwa die Hälfte) und %3 im weiten (erwartet 9 von 10).</translation>
+    </message>
+    <message>
+        <source>! The ranges are too narrow: they held less often than they promise. Do not rely on them.</source>
+        <translation>! Die Bereiche sind zu eng: Sie trafen seltener zu, als sie versprechen. Bitte nicht darauf verlassen.</translation>
+    </message>
+    <message>
+        <source>! The ranges are too wide: they held more often than they promise.</source>
+        <translation>! Die Bereiche sind zu weit: Sie trafen öfter zu, als sie versprechen.</translation>
+    </message>
+    <message>
+        <source>That is too few to judge the ranges by.</source>
+        <translation>Das sind zu wenige, um die Bereiche zu beurteilen.</translation>
+    </message>
+    <message>
+        <source>The forecast missed by %1 a span on average, the average of the month before by %2.</source>
+        <translation>Die Vorhersage lag im Mittel um %1 je Spanne daneben, der Durchschnitt des Vormonats um %2.</translation>
+    </message>
+    <message>
+        <source>! The average of the month before would have been the better guess: it missed by %2 a span on average, the forecast by %1.</source>
+        <translation>! Der Durchschnitt des Vormonats wäre die bessere Schätzung gewesen: Er lag im Mittel um %2 je Spanne daneben, die Vorhersage um %1.</translation>
+    </message>
+    <message>
+        <source>Where last year is known, it missed by %1, the same weeks of last year by %2.</source>
+        <translation>Wo das Vorjahr bekannt ist, lag sie um %1 daneben, dieselben Wochen des Vorjahrs um %2.</translation>
+    </message>
+    <message>
+        <source>! The same weeks of last year would have been the better guess: they missed by %2, the forecast by %1.</source>
+        <translation>! Dieselben Wochen des Vorjahrs wären die bessere Schätzung gewesen: Sie lagen um %2 daneben, die Vorhersage um %1.</translation>
+    </message>
+    <message>
+        <source>Week %1, %2 to %3</source>
+        <translation>Woche %1, %2 bis %3</translation>
+    </message>
+    <message>
+        <source>Until</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>Hours</source>
+        <translation>Stunden</translation>
+    </message>
+    <message>
+        <source>Outings</source>
+        <translation>Fahrten</translation>
+    </message>
+    <message>
+        <source>A machine that is attended binds one person from the moment it is readied until it is back. Overtime is what lies outside the paid time of every shift. Days ahead are those of the plan, days that are over those of the runs on record.</source>
+        <translation>Eine begleitete Maschine bindet eine Person, vom Bereitstellen bis sie zurück ist. Überstunden sind, was außerhalb der bezahlten Zeit aller Schichten liegt. Kommende Tage sind die des Plans, vergangene die der aufgezeichneten Fahrten.</translation>
+    </message>
+    <message>
+        <source>%1 no longer runs out about %2.</source>
+        <translation>%1 geht um %2 nicht mehr aus.</translation>
+    </message>
+    <message>
+        <source>%1 would run out too, about %2.</source>
+        <translation>Auch %1 ginge aus, etwa %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 runs out %n day(s) earlier (%2).</source>
+        <translation>
+            <numerusform>%1 geht einen Tag früher aus (%2).</numerusform>
+            <numerusform>%1 geht %n Tage früher aus (%2).</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 runs out %n day(s) later (%2).</source>
+        <translation>
+            <numerusform>%1 geht einen Tag später aus (%2).</numerusform>
+            <numerusform>%1 geht %n Tage später aus (%2).</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No need to order %1 by %2.</source>
+        <translation>%1 muss nicht bis %2 bestellt werden.</translation>
+    </message>
+    <message>
+        <source>Order %1 too, by %2.</source>
+        <translation>Auch %1 bestellen, bis %2.</translation>
+    </message>
+    <message>
+        <source>Order %1 by %2 instead of %3.</source>
+        <translation>%1 bis %2 bestellen statt bis %3.</translation>
+    </message>
+    <message>
+        <source>Nothing runs out or has to be ordered on another day.</source>
+        <translation>Nichts geht an einem anderen Tag aus oder muss an einem anderen Tag bestellt werden.</translation>
+    </message>
+    <message>
+        <source>Product cost %1</source>
+        <translation>Kosten der Mittel %1</translation>
+    </message>
+    <message>
+        <source>Product cost %1, without what has no price: %2</source>
+        <translation>Kosten der Mittel %1, ohne das, was keinen Preis hat: %2</translation>
+    </message>
+    <message>
+        <source>under 1 in 2 years</source>
+        <translation>unter 1 in 2 Jahren</translation>
+    </message>
+    <message>
+        <source>about 1</source>
+        <translation>etwa 1</translation>
+    </message>
+    <message>
+        <source>about 1 in %1 weeks</source>
+        <translation>etwa 1 in %1 Wochen</translation>
     </message>
 </context>
 </TS>

@@ -41,6 +41,13 @@
             <numerusform>and %n more</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>and %n more of the stock</source>
+        <translation>
+            <numerusform>and 1 more of the stock</numerusform>
+            <numerusform>and %n more of the stock</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Headline</name>
@@ -216,6 +223,37 @@
     </message>
 </context>
 <context>
+    <name>laneward::CountPanel</name>
+    <message numerus="yes">
+        <source>%n place(s) counted.</source>
+        <translation>
+            <numerusform>%n place counted.</numerusform>
+            <numerusform>%n places counted.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) cannot be read.</source>
+        <translation>
+            <numerusform>%n row cannot be read.</numerusform>
+            <numerusform>%n rows cannot be read.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) far from the books: mend or tick.</source>
+        <translation>
+            <numerusform>%n row far from the books: mend or tick.</numerusform>
+            <numerusform>%n rows far from the books: mend or tick.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Count %n place(s)</source>
+        <translation>
+            <numerusform>Count %n place</numerusform>
+            <numerusform>Count %n places</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>laneward::DriftPanel</name>
     <message numerus="yes">
         <source>No fill up to the line is on record yet. Whenever the tank is filled, write down how much was poured; drift is judged from %n fill(s) on.</source>
@@ -300,10 +338,10 @@
 <context>
     <name>laneward::JobDetails</name>
     <message numerus="yes">
-        <source>%n lane(s) of the pack&apos;s charge</source>
+        <source>%n lane(s) of the pack's charge</source>
         <translation>
-            <numerusform>%n lane of the pack&apos;s charge</numerusform>
-            <numerusform>%n lanes of the pack&apos;s charge</numerusform>
+            <numerusform>%n lane of the pack's charge</numerusform>
+            <numerusform>%n lanes of the pack's charge</numerusform>
         </translation>
     </message>
 </context>
@@ -372,6 +410,16 @@
         <translation>
             <numerusform> And %n more.</numerusform>
             <numerusform> And %n more.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>laneward::PricePanel</name>
+    <message numerus="yes">
+        <source>from %n packs %1</source>
+        <translation>
+            <numerusform>from %n pack %1</numerusform>
+            <numerusform>from %n packs %1</numerusform>
         </translation>
     </message>
 </context>
@@ -477,6 +525,13 @@
             <numerusform>%n tight days in the season; the hardest is %1</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%1, over the %n day(s) ahead</source>
+        <translation>
+            <numerusform>%1, over the day ahead</numerusform>
+            <numerusform>%1, over the %n days ahead</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>laneward::SeasonView</name>
@@ -534,6 +589,58 @@
     </message>
 </context>
 <context>
+    <name>laneward::SuppliesImport</name>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>and %n more</numerusform>
+            <numerusform>and %n more</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Count %n place(s) from %1</source>
+        <translation>
+            <numerusform>Count %n place from %1</numerusform>
+            <numerusform>Count %n places from %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n place(s) are counted.</source>
+        <translation>
+            <numerusform>%n place is counted.</numerusform>
+            <numerusform>%n places are counted.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n price(s) are new or another.</source>
+        <translation>
+            <numerusform>%n price is new or another.</numerusform>
+            <numerusform>%n prices are new or another.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n are no longer in the list and are retired.</source>
+        <translation>
+            <numerusform>%n is no longer in the list and is retired.</numerusform>
+            <numerusform>%n are no longer in the list and are retired.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Nothing can come in yet; %n cell(s) do not fit:</source>
+        <translation>
+            <numerusform>Nothing can come in yet; %n cell does not fit:</numerusform>
+            <numerusform>Nothing can come in yet; %n cells do not fit:</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) are far from what is known; say if it is so:</source>
+        <translation>
+            <numerusform>%n row is far from what is known; say if it is so:</numerusform>
+            <numerusform>%n rows are far from what is known; say if it is so:</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>wording</name>
     <message numerus="yes">
         <source>a further machine (%n in all)</source>
@@ -543,10 +650,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>a further person in the shift &apos;%1&apos; (%n in all)</source>
+        <source>a further person in the shift '%1' (%n in all)</source>
         <translation>
-            <numerusform>a further person in the shift &apos;%1&apos; (%n in all)</numerusform>
-            <numerusform>a further person in the shift &apos;%1&apos; (%n in all)</numerusform>
+            <numerusform>a further person in the shift '%1' (%n in all)</numerusform>
+            <numerusform>a further person in the shift '%1' (%n in all)</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -666,6 +773,20 @@
         <translation>
             <numerusform>and %n more</numerusform>
             <numerusform>and %n more</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 runs out %n day(s) earlier (%2).</source>
+        <translation>
+            <numerusform>%1 runs out a day earlier (%2).</numerusform>
+            <numerusform>%1 runs out %n days earlier (%2).</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 runs out %n day(s) later (%2).</source>
+        <translation>
+            <numerusform>%1 runs out a day later (%2).</numerusform>
+            <numerusform>%1 runs out %n days later (%2).</numerusform>
         </translation>
     </message>
 </context>
