@@ -249,14 +249,16 @@ private:
         keep(bookingsOf(run, m_books));
     }
 
-    void openOne(const Supply& supply, Instant when, const QString& name) {
+    /// False when there is none left.
+    bool openOne(const Supply& supply, Instant when, const QString& name) {
         for (const auto& [key, amount] : m_books.stock.all()) {
             if (key.supply != supply.id || key.place.kind != Place::Kind::Shelf || amount <= Amount{0}) continue;
             const Amount one = std::min(amount, supply.container);
             const StockKey from = key;
             move(name, MovementKind::Opened, when, {{from, -one}, {{supply.id, {Place::Kind::Open, {}, 0}, {}, {}}, one}});
-            return;
+            return true;
         }
+        return false;
     }
 
     void monday(QDate date, bool counts) {
@@ -351,8 +353,10 @@ private:
         StockCount count{operation("count " + date.toString(Qt::ISODate)), at(date, 9, 30), manager, {}, {}, {}};
         for (const Supply& supply : m_season.supplies) {
             const bool approach = supply.basis == UseBasis::PerDay;
-            if (approach && m_books.stock.in(supply.id, {Place::Kind::Open, {}, 0}) < m_approach)
-                openOne(supply, count.at - minutes(10), "can " + date.toString(Qt::ISODate));
+            for (int can = 1; approach && m_books.stock.in(supply.id, {Place::Kind::Open, {}, 0}) < m_approach; ++can) {
+                const QString name = QString("can %1 %2").arg(can).arg(date.toString(Qt::ISODate));
+                if (!openOne(supply, count.at - minutes(10), name)) break;
+            }
             for (const auto& [key, amount] : m_books.stock.all()) {
                 if (key.supply != supply.id || key.place.kind > Place::Kind::Open) continue;
                 const bool isOpen = key.place.kind == Place::Kind::Open;

@@ -113,7 +113,8 @@ void WindowTest::writesNothingIntoAFileThatTurnsOutDamaged() {
     QVERIFY(window.openCentre(evening.location()));
     Session& session = window.workspace()->session();
     const auto* bar = window.findChild<MessageBar*>();
-    QTRY_VERIFY(bar->text().contains("damaged") && bar->text().contains("Restore a backup"));  // it looks every few seconds
+    // It looks every few seconds, and hears at the next look.
+    QTRY_VERIFY_WITH_TIMEOUT(bar->text().contains("damaged") && bar->text().contains("Restore a backup"), 30'000);
     session.setPerson(session.season().centre.people.front().id);
     QVERIFY(!session.record("Note", {HandOver{{}, session.today(), session.now(), {}, "first", {}}}));
     QVERIFY(bar->text().contains("damaged"));
