@@ -28,6 +28,7 @@ namespace {
 
 constexpr int rowHeight = 44;  // two lines of text, and a target for greasy hands
 constexpr int sideWidth = 370;
+constexpr int tellAfter = 40;  // ms: a frame or two, and less than a step through the list
 
 }  // namespace
 
@@ -124,6 +125,7 @@ void TodayPage::buildTable(QVBoxLayout* column) {
             [this](bool only) { m_proxy->setFilterFixedString(only ? QString("true") : QString()); });
     m_tellSoon = new QTimer(this);
     m_tellSoon->setSingleShot(true);
+    m_tellSoon->setInterval(tellAfter);
     connect(m_tellSoon, &QTimer::timeout, this, &TodayPage::tellAboutSelected);
     connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &TodayPage::showSelected);
 }
