@@ -24,8 +24,11 @@ CentreFile demoCentre(Instant now) {
     file.season.patterns = demo::patterns();
     file.season.series = demo::events(today);
     file.history = demo::yearOfRecords(file.season, today);
+    std::vector<ServiceItem> items = demo::serviceItems(file.season.centre);
+    demo::addServices(file.history, items, file.season.centre, today);
     demo::addSupplies(file.season, file.history, today);
     demo::addForecasts(file.season, file.history, today);
+    file.season.items = std::move(items);
     return file;
 }
 

@@ -45,7 +45,11 @@ HistorySlice yearOfRecords(const SeasonState& season, QDate today);
 void addFills(HistorySlice& records, const SeasonState& season, QDate today);
 /// Tapes of the year's runs: what the film should be, as people read it.
 void addTapes(HistorySlice& records, const SeasonState& season, QDate today);
-/// Sixteen weeks of stock, with suppliers, orders and counts. To be called when all runs and readings are there.
+/// What is serviced, from the templates; parts are those of the demo's supplies.
+std::vector<ServiceItem> serviceItems(const Centre& centre);
+/// A year of services and readings of counters. To be called with the year's runs.
+void addServices(HistorySlice& records, const std::vector<ServiceItem>& items, const Centre& centre, QDate today);
+/// Sixteen weeks of stock, with suppliers, orders and counts. To be called when all runs, readings and services are there.
 void addSupplies(SeasonState& season, HistorySlice& records, QDate today);
 /// What machines really take, as the program would have learned it from the fills until then.
 UseFactors factorsBy(const SeasonState& season, const HistorySlice& records, Instant until);

@@ -4,7 +4,6 @@
 #include "core/season/output_drift.h"
 
 #include <algorithm>
-#include <array>
 #include <map>
 
 namespace laneward::demo {
@@ -50,6 +49,7 @@ std::vector<Supply> supplies() {
                             approach,
                             cloth,
                             part("blades", "Squeegee blade set"),
+                            part("belt", "Drive belt"),
                             part("brush", "Cushion brush"),
                             part("filter", "Waste filter")};
     std::sort(all.begin(), all.end(), [](const Supply& a, const Supply& b) { return a.id < b.id; });
@@ -80,6 +80,7 @@ std::vector<Offer> offers() {
             offer("fenmark", "clear", "TC-5", litre * 5, {{1, pounds(9'900)}, {4, pounds(9'300)}}),
             offer("fenmark", "plainboard", "PB-5", litre * 5, {{1, pounds(2'150)}, {6, pounds(1'900)}}),
             offer("fenmark", "reedwash", "RW-10", litre * 10, {{1, pounds(6'400)}, {3, pounds(5'900)}}),
+            offer("withy", "belt", "5102", Amount{1}, {{1, pounds(4'650)}}),
             offer("withy", "blades", "4410", Amount{1}, {{1, pounds(5'350)}}),
             offer("withy", "brush", "2207", Amount{1}, {{1, pounds(14'800)}}),
             offer("withy", "filter", "3120", Amount{2}, {{1, pounds(2'260)}, {5, pounds(1'980)}}),
@@ -107,7 +108,7 @@ Thumb thumbOf(const Supply& supply) {
         case SupplyKind::Pack:
             break;
     }
-    return {Amount{1}, Amount{2}};
+    return {Amount{2}, Amount{3}};
 }
 
 Amount opening(const Supply& supply) {
@@ -136,6 +137,7 @@ public:
         for (QDate date = first; date < today; date = date.addDays(1)) {
             deliver(date);
             if (date.dayOfWeek() == 1) monday(date, date.daysTo(today) / 7 % countEvery == 0);
+            serve(date);
             work(dayOf(m_season.centre, date).end);
             m_approach += Amount{approachPerDay + 1'000 * m_dice.below(81) - 40'000};
         }
@@ -264,7 +266,6 @@ private:
     void monday(QDate date, bool counts) {
         m_books.factors = factorsBy(m_season, m_records, dayOf(m_season.centre, date).begin);
         if (counts) count(date);
-        wear(date);
         std::map<SupplierId, Order> wanted;
         for (const Offer& offer : m_season.offers) {
             const Supply& supply = *findSupply(m_season.supplies, offer.supply);
@@ -279,20 +280,12 @@ private:
             place(supplier, std::move(order), date);
     }
 
-    /// Parts that were put in, every so many weeks.
-    void wear(QDate date) {
-        constexpr std::array<std::pair<const char*, int>, 3> everyWeeks{{{"blades", 7}, {"brush", 23}, {"filter", 5}}};
-        const qint64 week = date.toJulianDay() / 7;
-        for (const auto& [id, weeks] : everyWeeks) {
-            const SupplyId supply{id};
-            if (week % weeks != 0) continue;
-            for (const auto& [key, amount] : m_books.stock.all()) {
-                if (key.supply != supply || amount <= Amount{0}) continue;
-                const StockKey from = key;
-                move("part " + supply.value + ' ' + date.toString(Qt::ISODate), MovementKind::Used, at(date, 14, 0),
-                     {{from, Amount{-1}}, {{supply, {Place::Kind::Lane, {}, 0}, {}, {}}, Amount{1}}});
-                break;
-            }
+    /// Parts that services took.
+    void serve(QDate date) {
+        const Instant end = dayOf(m_season.centre, date).end;
+        for (; m_service < m_records.services.size() && m_records.services[m_service].at < end; ++m_service) {
+            const ServiceRecord& record = m_records.services[m_service];
+            if (record.at >= dayOf(m_season.centre, date).begin) keep(bookingsOf(record, m_books));
         }
     }
 
@@ -379,6 +372,7 @@ private:
     std::vector<LevelReading*> m_readings;
     size_t m_run = 0;
     size_t m_reading = 0;
+    size_t m_service = 0;
     std::vector<Delivery> m_deliveries;
     Instant m_lastMorning;
     int m_orders = 0;

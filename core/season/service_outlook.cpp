@@ -92,19 +92,27 @@ ServiceOutlook serviceOutlook(const ServiceQuestion& question, const ServiceRule
     return outlook;
 }
 
-std::optional<int> lanesUntilDuty(const SeasonState& season, const MachineId& machine, Instant now) {
+std::vector<LaneDuty> laneDuties(const SeasonState& season, const MachineId& machine, Instant now) {
     const Meters meters = metersNow(season, machine, now);
     const std::map<DutyId, LastDone> lasts = lastDone(season);
-    std::optional<int> least;
+    std::vector<LaneDuty> duties;
     for (const ServiceItem& item : season.items) {
         if (item.retired || item.machine != machine) continue;
         for (const Duty& duty : item.duties) {
             const auto last = lasts.find(duty.id);
             const auto left = lanesLeft(duty, last == lasts.end() ? std::nullopt : std::optional(last->second), meters);
-            if (left) least = std::min<int>(least.value_or(1'000'000), int(std::clamp<std::int64_t>(*left, 0, 1'000'000)));
+            if (left) duties.push_back({item.id, duty.id, int(std::clamp<std::int64_t>(*left, 0, 1'000'000))});
         }
     }
-    return least;
+    std::sort(duties.begin(), duties.end(), [](const LaneDuty& a, const LaneDuty& b) {
+        return std::tie(a.left, a.item, a.duty) < std::tie(b.left, b.item, b.duty);
+    });
+    return duties;
+}
+
+std::optional<int> lanesUntilDuty(const SeasonState& season, const MachineId& machine, Instant now) {
+    const std::vector<LaneDuty> duties = laneDuties(season, machine, now);
+    return duties.empty() ? std::nullopt : std::optional(duties.front().left);
 }
 
 }  // namespace laneward

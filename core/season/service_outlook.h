@@ -49,7 +49,15 @@ struct ServiceQuestion {
 
 ServiceOutlook serviceOutlook(const ServiceQuestion& question, const ServiceRule& rule);
 
-/// Lanes that a machine may treat before a duty that counts lanes is due; none when none does. 0 = one is due now.
+/// A duty that counts lanes, and how many the machine may still treat before it is due; 0 = it is due now.
+struct LaneDuty {
+    ItemId item;
+    DutyId duty;
+    int left = 0;
+};
+/// Of the items of a machine that are not retired; those that are due first come first.
+std::vector<LaneDuty> laneDuties(const SeasonState& season, const MachineId& machine, Instant now);
+/// Lanes that a machine may treat before the first of them is due; none when there is none. 0 = one is due now.
 std::optional<int> lanesUntilDuty(const SeasonState& season, const MachineId& machine, Instant now);
 
 }  // namespace laneward

@@ -1,6 +1,7 @@
 #include "app/demo/demo_centre.h"
 #include "core/patterns/reading_compare.h"
 #include "core/season/past_forecasts.h"
+#include "core/season/service_outlook.h"
 
 #include <QTest>
 
@@ -18,6 +19,8 @@ SeasonState opened(const CentreFile& file) {
     season.runs = file.history.runs;
     season.readings = file.history.readings;
     season.handOvers = file.history.handOvers;
+    season.services = file.history.services;
+    season.counters = standing(file.history.counters);
     return season;
 }
 
@@ -37,6 +40,9 @@ private Q_SLOTS:
     void tapesAgreeWithTheFilm();
     void lanesWereInspected();
     void forecastsWereKept();
+    void aYearOfService();
+    void dutiesAreDue_data();
+    void dutiesAreDue();
     void oneMachineDrifts_data();
     void oneMachineDrifts();
 };
@@ -53,6 +59,8 @@ void DemoTest::theSameDateGivesTheSameCentre() {
     QCOMPARE(noon.history.tapes, night.history.tapes);
     QCOMPARE(noon.history.inspections, night.history.inspections);
     QCOMPARE(noon.history.patternVersions, night.history.patternVersions);
+    QCOMPARE(noon.history.services, night.history.services);
+    QCOMPARE(noon.history.counters, night.history.counters);
     QCOMPARE(noon.history.forecasts, night.history.forecasts);
     QVERIFY(!(noon.season == demoCentre(day(1)).season));
 }
@@ -249,6 +257,76 @@ void DemoTest::forecastsWereKept() {
               score.missing, score.half.inside, score.most.inside);
         if (supply.value == "amber") QVERIFY(score.most.spans >= 8);
     }
+}
+
+void DemoTest::aYearOfService() {
+    const CentreFile file = demoCentre(day(3));
+    for (const ServiceItem& item : file.season.items) {
+        QVERIFY2(faultsOf(item, "GBP").empty(), qPrintable(item.id.value));
+        for (const Duty& duty : item.duties)
+            for (const PartNeed& part : duty.parts)
+                QVERIFY(findSupply(file.season.supplies, part.supply));
+    }
+    std::set<QString> ids;
+    int failures = 0;
+    int corrections = 0;
+    for (const ServiceRecord& record : file.history.services) {
+        QVERIFY(ids.insert(record.id.value).second);
+        QVERIFY(faultsOf(record, findItem(file.season.items, record.item), day(3)).empty());
+        failures += record.result == ServiceResult::Failed;
+        corrections += record.corrects.has_value();
+    }
+    QVERIFY2(failures >= 2 && failures < 20, qPrintable(QString::number(failures)));
+    QCOMPARE(corrections, 1);
+    QVERIFY(file.history.services.size() > 300);
+    std::vector<MeterReading> before;
+    for (const MeterReading& reading : file.history.counters) {
+        QVERIFY(faultsOf(reading, before, day(3)).empty());
+        before.push_back(reading);
+    }
+    // Meters stand as the counters said: each record's are those of its time, never less than the ones before.
+    std::map<MachineId, Meters> highest;
+    for (const ServiceRecord& record : file.history.services) {
+        const ServiceItem* item = findItem(file.season.items, record.item);
+        if (item->machine.isEmpty() || record.corrects) continue;
+        QVERIFY(record.meters.lanes >= highest[item->machine].lanes);
+        highest[item->machine] = record.meters;
+    }
+    QVERIFY(highest.at({"heron"}).lanes > 41'230 + 1'000);
+    int taken = 0;
+    for (const Movement& movement : file.history.movements) {
+        if (movement.source != MovementSource::Service) continue;
+        ++taken;
+        QVERIFY2(!movement.flagged, qPrintable(movement.id.value));
+    }
+    QVERIFY(taken >= 3);
+}
+
+void DemoTest::dutiesAreDue_data() {
+    QTest::addColumn<int>("days");
+    for (int days : {0, 3, 5, 52, 139})
+        QTest::addRow("%+d days", days) << days;
+}
+
+void DemoTest::dutiesAreDue() {
+    QFETCH(int, days);
+    const SeasonState season = opened(demoCentre(day(days)));
+    const QDate today = dateOf(season.centre, day(days));
+    const Plan ahead = plan(planningState(season, day(days)), day(days), {today, today.addDays(6)});
+    const auto duty = [](const Job& job) {
+        return std::any_of(job.steps.begin(), job.steps.end(), [](const Step& s) { return s.kind == StepKind::Duty; });
+    };
+    QVERIFY(std::any_of(ahead.jobs.begin(), ahead.jobs.end(), [&](const Job& job) { return job.date == today && duty(job); }));
+    QCOMPARE(laneDuties(season, {"grebe"}, day(days)).front().duty.value, QString("grebe-squeegee-turn"));
+    const ServiceOutlook outlook = serviceOutlook({season, ahead, day(days)}, {});
+    int over = 0;
+    for (const DutyDue& due : outlook.due) {
+        QVERIFY2(!due.due.neverDone, qPrintable(due.duty.value));
+        if (due.due.left < 0) ++over;
+        if (due.duty.value == "heron-filter-clean") QCOMPARE(due.due.left, std::int64_t{-4});
+    }
+    QCOMPARE(over, 1);
+    QVERIFY(!outlook.visits.empty());
 }
 
 void DemoTest::oneMachineDrifts_data() { everyEveningIsBusy_data(); }
