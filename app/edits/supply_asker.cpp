@@ -87,6 +87,7 @@ private:
             {question.season, ahead, answer.learned, history.stock.movements, question.now}, rule, {cancelled, heard});
         if (!outlook) return std::nullopt;
         answer.outlook = *std::move(outlook);
+        answer.service = serviceOutlook({question.season, ahead, question.now}, {});
         return ahead;
     }
 

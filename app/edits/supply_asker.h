@@ -1,4 +1,5 @@
-// Works out beside the window how long everything lasts and what to order: the newest question wins, and the window never waits.
+// Works out beside the window how long everything lasts, what to order and what service falls due: the newest question wins, and
+// the window never waits.
 //
 // A thread of its own keeps a second store open on the same centre, read-only, and reads the past that use is learned from. The
 // plan of half a year ahead is made there too, by few nodes: what treatments take hardly depends on their order. Behind an
@@ -10,6 +11,7 @@
 
 #include "app/edits/session.h"
 #include "core/season/past_forecasts.h"
+#include "core/season/service_outlook.h"
 
 #include <QThread>
 
@@ -26,6 +28,7 @@ struct FillsBehind {
 
 struct SupplyAnswer {
     SupplyOutlook outlook;
+    ServiceOutlook service;  ///< by the same plan ahead
     SupplyLearning learned;
     std::vector<FillsBehind> fills;
     std::map<SupplyId, ForecastScore> scores;  ///< of forecasts that were kept; none = not known yet

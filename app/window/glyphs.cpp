@@ -56,6 +56,19 @@ QPainterPath suppliesPath() {
     return path;
 }
 
+/// A gauge with its needle.
+QPainterPath servicePath() {
+    QPainterPath path;
+    path.arcMoveTo(QRectF(2.5, 4, 19, 19), 200);
+    path.arcTo(QRectF(2.5, 4, 19, 19), 200, -220);
+    path.moveTo(12, 13.5);
+    path.lineTo(16.5, 8);
+    path.addEllipse(QRectF(10.8, 12.3, 2.4, 2.4));
+    path.moveTo(6, 20.5);
+    path.lineTo(18, 20.5);
+    return path;
+}
+
 /// A lane with strokes of different widths across it.
 QPainterPath patternsPath() {
     QPainterPath path;
@@ -84,6 +97,7 @@ QPainterPath pathOf(const QString& name) {
     if (name == u"calendar") return calendarPath();
     if (name == u"lanes") return lanesPath();
     if (name == u"supplies") return suppliesPath();
+    if (name == u"service") return servicePath();
     if (name == u"patterns") return patternsPath();
     if (name == u"laneward") return markPath();
     QPainterPath path;

@@ -148,7 +148,7 @@ void Menus::about() {
 }
 
 void Menus::keys() {
-    const QStringList lines{tr("Ctrl+1 to 5: Today, Calendar, Lanes, Supplies, Patterns"),
+    const QStringList lines{tr("Ctrl+1 to 6: Today, Calendar, Lanes, Supplies, Service, Patterns"),
                             tr("Ctrl+F: find an event or a lane"),
                             tr("Ctrl+Enter: record the selected job as planned"),
                             tr("Ctrl+Shift+Enter: record it with changes"),

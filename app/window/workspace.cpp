@@ -6,6 +6,7 @@
 #include "app/pages/calendar/calendar_page.h"
 #include "app/pages/lanes/lanes_page.h"
 #include "app/pages/patterns/patterns_page.h"
+#include "app/pages/service/service_page.h"
 #include "app/pages/supplies/supplies_page.h"
 #include "app/pages/today/sheet_view.h"
 #include "app/pages/today/today_page.h"
@@ -83,6 +84,7 @@ void Workspace::buildPages() {
     addPage(new CalendarPage(*m_session, this));
     addPage(new LanesPage(*m_session, this));
     addPage(new SuppliesPage(*m_session, this));
+    addPage(new ServicePage(*m_session, this));
     addPage(new PatternsPage(*m_session, this));
     m_stack->addWidget(m_sheet = new SheetView(*m_session, this));
     connect(m_sheet, &SheetView::closed, this, [this] { showPage(m_current); });

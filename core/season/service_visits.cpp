@@ -132,15 +132,20 @@ private:
         }
     }
 
-    /// As late as it can be before the first outing of its day, else on a day before, else the first one after.
+    /// As late as it can be before the first outing of its day, or early on a day without one; else on a day before; else the
+    /// first room after.
     std::optional<Span> window(const DutyDue& due, Seconds length, bool& isLate) const {
         const QDate day = dayOf(due);
         for (QDate on = day; on >= m_outlook.today; on = on.addDays(-1)) {
-            const Instant before = on == day ? firstOuting(due.machine, day) : Instant{std::int64_t{1} << 60};
+            const std::optional<Instant> before = on == day ? firstOuting(due.machine, day) : std::nullopt;
             std::optional<Span> best;
             for (const Span& span : free(due.machine, on)) {
-                const Instant end = std::min(span.end, before);
-                if (end - span.begin >= length) best = Span{end - length, end};
+                const Instant end = std::min(span.end, before.value_or(span.end));
+                if (end - span.begin < length) continue;
+                if (before)
+                    best = Span{end - length, end};
+                else if (!best)
+                    best = Span{span.begin, span.begin + length};
             }
             if (best) return best;
         }
@@ -152,14 +157,14 @@ private:
         return {};
     }
 
-    Instant firstOuting(const MachineId& machine, QDate day) const {
-        Instant first{std::int64_t{1} << 60};
+    std::optional<Instant> firstOuting(const MachineId& machine, QDate day) const {
+        std::optional<Instant> first;
         for (const DayPlan& plan : m_question.ahead.days) {
             if (plan.date != day) continue;
             for (const Outing& outing : plan.outings)
-                if (outing.machine == machine) first = std::min(first, outing.time.begin);
+                if (outing.machine == machine) first = std::min(outing.time.begin, first.value_or(outing.time.begin));
         }
-        return std::max(first, m_question.now);
+        return first ? std::optional(std::max(*first, m_question.now)) : first;
     }
 
     /// What is left of a day, without other visits.

@@ -4,7 +4,7 @@
 #include "app/pages/supplies/ledger_panel.h"
 #include "app/pages/supplies/list_paper.h"
 #include "app/pages/supplies/order_deeds.h"
-#include "app/pages/supplies/quantity_box.h"
+#include "app/widgets/quantity_box.h"
 #include "app/pages/supplies/stock_delegate.h"
 #include "app/pages/supplies/stock_detail.h"
 #include "app/pages/supplies/supplies_page.h"

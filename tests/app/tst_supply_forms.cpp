@@ -3,7 +3,7 @@
 #include "app/pages/supplies/money_box.h"
 #include "app/pages/supplies/offer_form.h"
 #include "app/pages/supplies/price_panel.h"
-#include "app/pages/supplies/quantity_box.h"
+#include "app/widgets/quantity_box.h"
 #include "app/pages/supplies/stock_panel.h"
 #include "app/pages/supplies/supplier_form.h"
 #include "app/pages/supplies/supplies_page.h"

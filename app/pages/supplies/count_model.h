@@ -4,7 +4,7 @@
 #pragma once
 
 #include "app/edits/session.h"
-#include "app/pages/supplies/quantity_box.h"
+#include "app/widgets/quantity_box.h"
 #include "core/season/count_rows.h"
 
 #include <QAbstractTableModel>

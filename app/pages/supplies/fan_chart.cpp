@@ -1,6 +1,6 @@
 #include "app/pages/supplies/fan_chart.h"
 
-#include "app/pages/supplies/stock_delegate.h"
+#include "app/widgets/date_axis.h"
 #include "app/pages/supplies/supply_texts.h"
 #include "app/widgets/shades.h"
 #include "app/widgets/time_formats.h"

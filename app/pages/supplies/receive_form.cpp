@@ -1,7 +1,7 @@
 #include "app/pages/supplies/receive_form.h"
 
 #include "app/edits/plain_label.h"
-#include "app/pages/supplies/quantity_box.h"
+#include "app/widgets/quantity_box.h"
 #include "app/pages/supplies/supply_texts.h"
 #include "core/base/limits.h"
 #include "core/documents/stock_words.h"

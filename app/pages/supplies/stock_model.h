@@ -4,6 +4,7 @@
 // as texts, for copies, print and screen readers.
 #pragma once
 
+#include "app/widgets/date_axis.h"
 #include "core/documents/wording.h"
 #include "core/season/supply_outlook.h"
 
@@ -44,6 +45,7 @@ public:
     /// Days that the common axis of the ranges spans, from today on.
     int axisDays() const { return m_axisDays; }
     QDate today() const { return m_today; }
+    DateSpan span() const { return {m_today, m_axisDays}; }
 
     int rowCount(const QModelIndex& parent = {}) const override;
     int columnCount(const QModelIndex& parent = {}) const override;

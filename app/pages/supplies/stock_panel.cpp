@@ -127,7 +127,8 @@ void StockPanel::buildList() {
     m_model = new StockModel(this);
     m_list = listOf(m_model, QString(listKey), tr("supplies.csv"), m_session, m_split);
     m_list->setAccessibleName(tr("Supplies"));
-    auto* header = new StockHeader(*m_model, m_list);
+    auto* header = new AxisHeader(
+        StockModel::RunsOut, [this] { return m_model->span(); }, m_list);
     header->setContextMenuPolicy(Qt::CustomContextMenu);
     connect(header, &QHeaderView::customContextMenuRequested, m_list, &QTableView::customContextMenuRequested);
     m_list->setHorizontalHeader(header);

@@ -1,6 +1,6 @@
 #include "app/pages/supplies/supply_form.h"
 
-#include "app/pages/supplies/quantity_box.h"
+#include "app/widgets/quantity_box.h"
 #include "core/base/limits.h"
 #include "core/documents/stock_words.h"
 #include "core/season/bookings.h"

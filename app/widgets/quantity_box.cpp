@@ -1,4 +1,4 @@
-#include "app/pages/supplies/quantity_box.h"
+#include "app/widgets/quantity_box.h"
 
 #include "app/widgets/decimal_text.h"
 #include "core/base/limits.h"
