@@ -19,12 +19,16 @@ constexpr int mostDays = limits::expansionYears * 365;
 
 }  // namespace
 
-Outcome appendBooked(const Loaded& loaded, const std::vector<Record>& records) {
+Result<std::vector<Record>> booked(const Loaded& loaded, const std::vector<Record>& records) {
     const Result<UseFactors> factors =
         loaded.season.supplies.empty() ? UseFactors{} : learnedFactors(*loaded.store, loaded.season, loaded.now);
     if (!factors) return factors.error();
-    const Result<std::vector<Record>> booked = withBookings(*loaded.store, loaded.season, *factors, records);
-    return booked ? loaded.store->append(*booked) : Outcome(booked.error());
+    return withBookings(*loaded.store, loaded.season, *factors, records);
+}
+
+Outcome appendBooked(const Loaded& loaded, const std::vector<Record>& records) {
+    const Result<std::vector<Record>> all = booked(loaded, records);
+    return all ? loaded.store->append(*all) : Outcome(all.error());
 }
 
 Instant nowOf(const Call& call, const Zone& zone) {

@@ -33,7 +33,9 @@ struct Loaded {
 
 Result<Loaded> load(const Call& call, Access access);
 Result<std::unique_ptr<Store>> openStore(const Call& call, Access access);
-/// Records with what they book in the stock ledger; all or none.
+/// Records with what they book in the stock ledger.
+Result<std::vector<Record>> booked(const Loaded& loaded, const std::vector<Record>& records);
+/// They are appended, all or none.
 Outcome appendBooked(const Loaded& loaded, const std::vector<Record>& records);
 /// `--now` as wall time of `zone`, else the system's clock.
 Instant nowOf(const Call& call, const Zone& zone);

@@ -31,6 +31,7 @@ Status order(const Call& call);
 Status plan(const Call& call);
 Status record(const Call& call);
 Status restore(const Call& call);
+Status service(const Call& call);
 Status sheet(const Call& call);
 
 }  // namespace laneward::cli

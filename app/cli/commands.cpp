@@ -40,6 +40,7 @@ constexpr Option known[] = {{"centre", "FILE-OR-URL"},
                             {"until", "YYYY-MM-DD"},
                             {"due", nullptr},
                             {"supplier", "NAME"},
+                            {"history", nullptr},
                             {"sure", nullptr},
                             {"help", nullptr},
                             {"version", nullptr}};

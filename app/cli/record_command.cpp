@@ -1,4 +1,5 @@
 #include "app/cli/command_list.h"
+#include "app/cli/service_records.h"
 #include "core/season/bookings.h"
 #include "core/storage/centre_file.h"
 
@@ -28,18 +29,22 @@ Status record(const Call& call) {
     if (!content) return content.error();
     const Result<Loaded> loaded = load(call, Access::ReadWrite);
     if (!loaded) return loaded.error();
-    const Result<std::vector<Record>> records = readRecords(*content, *path, loaded->season.supplies);
+    Result<std::vector<Record>> records = readRecords(*content, *path, loaded->season.supplies);
     if (!records) return records.error();
+    if (const Outcome complete = completeServices(*loaded, *records); !complete) return complete.error();
+    if (const Outcome services = checkServices(*loaded, *records); !services) return services.error();
     if (!call.options.isSet("sure")) {
         const Outcome counts = checkCounts(*records, loaded->season);
         if (!counts) return counts.error();
     }
     const bool only = call.options.isSet("dry-run");
-    const Outcome appended = only ? Outcome(Nothing{}) : appendBooked(*loaded, *records);
+    const Result<std::vector<Record>> all = booked(*loaded, *records);
+    if (!all) return all.error();
+    const Outcome appended = only ? Outcome(Nothing{}) : loaded->store->append(*all);
     if (!appended) return appended.error();
     const QString form = only ? QCoreApplication::translate("cli", "%1: %2 records could be recorded\n")
                               : QCoreApplication::translate("cli", "%1: %2 records recorded\n");
-    print(call, form.arg(*path).arg(records->size()));
+    print(call, form.arg(*path).arg(records->size()) + partsNotThere(*loaded, *all));
     return 0;
 }
 

@@ -105,7 +105,9 @@ double putStep(const Paper& paper, PaperBlock& block, const JobSheet& sheet, con
     const double taken = step.cautions.empty() && step.blanks.empty() ? 0 : cautions + gap;
     if (step.startBy)
         paper.put(block, {startColumn, 0, readyColumn - startColumn - 2}, clockTime(*step.startBy, speech), PaperStyle::Body);
-    const double y = paper.put(block, {x, 0, paper.width() - taken - x}, stepText(sheet, step, speech), PaperStyle::Body);
+    double y = paper.put(block, {x, 0, paper.width() - taken - x}, stepText(sheet, step, speech), PaperStyle::Body);
+    const QString details = dutyLines(sheet, step, speech).join(QStringLiteral("; "));
+    if (!details.isEmpty()) y += paper.put(block, {x, y, paper.width() - taken - x}, details, PaperStyle::Small);
     const double right =
         putBlanks(paper, block, step, speech, putCautions(paper, block, cautionLines(step, speech), 0, cautions));
     return std::max(y, right) + below;

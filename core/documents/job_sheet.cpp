@@ -1,6 +1,7 @@
 #include "core/documents/job_sheet.h"
 
 #include "core/documents/sheet_steps.h"
+#include "core/season/service_outlook.h"
 
 #include <algorithm>
 
@@ -68,6 +69,35 @@ void addHandOvers(JobSheet& sheet, const SeasonState& season, Instant now) {
                      [](const HandOver& a, const HandOver& b) { return a.at < b.at; });
 }
 
+bool isAhead(const Job& job) {
+    return job.state == JobState::Proposed || job.state == JobState::Confirmed || job.state == JobState::UnderWay;
+}
+
+/// What machines that have a Duty step are to be given: all that falls due before the day's work is done.
+void addDuties(JobSheet& sheet, const SeasonState& season, const Plan& plan, Instant now) {
+    for (const Machine& machine : season.centre.machines) {
+        int lanes = 0;
+        bool stops = false;
+        for (const Job& job : plan.jobs) {
+            if (job.machine != machine.id || job.date > sheet.date || !isAhead(job)) continue;
+            lanes += job.use.laneRuns;
+            const auto isDuty = [](const Step& step) { return step.kind == StepKind::Duty; };
+            stops = stops || (job.date == sheet.date && std::any_of(job.steps.begin(), job.steps.end(), isDuty));
+        }
+        if (!stops) continue;
+        for (const LaneDuty& due : laneDuties(season, machine.id, now)) {
+            if (due.left >= lanes) break;
+            const ServiceItem& item = *findItem(season.items, due.item);
+            SheetDuty duty{machine.id, item.name, *findDuty(item, due.duty), {}};
+            for (const PartNeed& part : duty.duty.parts) {
+                const Supply* supply = findSupply(season.supplies, part.supply);
+                duty.supplies.push_back(supply ? *supply : Supply{part.supply, part.supply.value, SupplyKind::Part});
+            }
+            sheet.duties.push_back(std::move(duty));
+        }
+    }
+}
+
 }  // namespace
 
 JobSheet jobSheet(const SeasonState& season, const Plan& plan, QDate date, Instant now) {
@@ -82,7 +112,8 @@ JobSheet jobSheet(const SeasonState& season, const Plan& plan, QDate date, Insta
     addReadiness(sheet, season, plan, now);
     addEvents(sheet, season, plan);
     addHandOvers(sheet, season, now);
-    sheet.steps = sheetSteps(sheet.jobs);
+    addDuties(sheet, season, plan, now);
+    sheet.steps = sheetSteps(sheet.jobs, sheet.duties);
     for (const Shortfall& shortfall : plan.unmet) {
         if (dateOf(season.centre, shortfall.playBegins) == date) sheet.shortfalls.push_back(shortfall);
     }

@@ -15,6 +15,7 @@ struct SheetStep {
     std::optional<size_t> job;       ///< index into JobSheet::jobs
     MachineId machine;
     std::vector<Finding> cautions;   ///< "caution.…" beside this step
+    std::vector<size_t> duties;      ///< of a Duty: indices into JobSheet::duties
     std::vector<QByteArray> blanks;  ///< values to write down: "blank.volts", "blank.conditioner", …
 };
 
@@ -26,6 +27,14 @@ struct SheetReadiness {
     Millivolts attachSpareAt;
     std::vector<QString> conditioners;
     QString cleaner;
+};
+
+/// A duty that falls due while the machine works.
+struct SheetDuty {
+    MachineId machine;
+    QString item;
+    Duty duty;
+    std::vector<Supply> supplies;  ///< of its parts
 };
 
 struct SheetEvent {
@@ -47,7 +56,7 @@ struct JobSheet {
     std::vector<QString> machineNames;  ///< of each job
     std::vector<SheetStep> steps;
     std::vector<Shortfall> shortfalls;
-    std::vector<Finding> duties;      ///< services due (none before service exists)
+    std::vector<SheetDuty> duties;    ///< done at the Duty steps, those that are due first come first
     std::vector<Finding> cautions;    ///< general ones, with their source
     std::vector<SheetEvent> events;   ///< the day's events, for orientation
     std::vector<HandOver> handOvers;  ///< notes from the shift before

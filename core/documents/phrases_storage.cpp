@@ -57,7 +57,6 @@ constexpr Phrase phrases[] = {
     {"edit.already-done", QT_TRANSLATE_NOOP("wording", "'%1' was done already")},
     {"edit.read-only", QT_TRANSLATE_NOOP("wording", "%1 can only be read; nothing was changed")},
     {"record.id-taken", QT_TRANSLATE_NOOP("wording", "the id '%1' already stands for another record; nothing was recorded")},
-    {"record.kind-not-kept", QT_TRANSLATE_NOOP("wording", "%1: records of the kind '%2' are not kept yet; nothing was recorded")},
     {"json.unreadable", QT_TRANSLATE_NOOP("wording", "%1: cannot be read as JSON (at byte %2)")},
     {"json.missing-key", QT_TRANSLATE_NOOP("wording", "%1: missing")},
     {"json.unknown-key", QT_TRANSLATE_NOOP("wording", "%1: unknown key")},

@@ -80,6 +80,33 @@ QJsonObject stepJson(const JobSheet& sheet, const SheetStep& step, const Speech&
     return object;
 }
 
+QJsonArray dutiesJson(const JobSheet& sheet, const Speech& speech) {
+    QJsonArray list;
+    for (const SheetDuty& due : sheet.duties) {
+        QJsonArray parts;
+        for (size_t n = 0; n < due.duty.parts.size(); ++n) {
+            const PartNeed& part = due.duty.parts[n];
+            parts.append(QJsonObject{{"supply", part.supply.value},
+                                     {"amount_" + unitKey(due.supplies[n].kind), qint64(part.amount.value)}});
+        }
+        QJsonArray steps;
+        for (const QString& step : due.duty.steps)
+            steps.append(step);
+        std::vector<Finding> cautions;
+        for (const QByteArray& rule : due.duty.cautions)
+            cautions.push_back({Severity::Warning, rule, {}, {}});
+        list.append(QJsonObject{{"machine", due.machine.value},
+                                {"item_name", due.item},
+                                {"duty", due.duty.id.value},
+                                {"name", due.duty.name},
+                                {"minutes", due.duty.minutes},
+                                {"steps", steps},
+                                {"parts", parts},
+                                {"cautions", cautionsJson(cautions, speech)}});
+    }
+    return list;
+}
+
 QJsonArray eventsJson(const JobSheet& sheet, const Speech& speech) {
     QJsonArray list;
     for (const SheetEvent& event : sheet.events) {
@@ -118,7 +145,7 @@ QJsonObject sheetJson(const JobSheet& sheet, const Speech& speech) {
             {"jobs", jobs},
             {"steps", steps},
             {"unmet", shortfalls},
-            {"duties", findingsJson(sheet.duties, speech)},
+            {"duties", dutiesJson(sheet, speech)},
             {"cautions", cautionsJson(sheet.cautions, speech)},
             {"events", eventsJson(sheet, speech)},
             {"hand_overs", notes}};

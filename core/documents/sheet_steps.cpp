@@ -91,6 +91,22 @@ void addJob(std::vector<SheetStep>& steps, const Job& job, size_t index) {
     if (!worked) add(work(job));
 }
 
+void addDuties(std::vector<SheetStep>& steps, const std::vector<SheetDuty>& duties) {
+    std::set<MachineId> served;
+    for (SheetStep& one : steps) {
+        if (one.kind != Kind::Duty || !served.insert(one.machine).second) continue;
+        for (size_t n = 0; n < duties.size(); ++n) {
+            if (duties[n].machine != one.machine) continue;
+            one.duties.push_back(n);
+            for (const QByteArray& rule : duties[n].duty.cautions) {
+                const auto known = [&rule](const Finding& f) { return f.rule == rule; };
+                if (std::none_of(one.cautions.begin(), one.cautions.end(), known))
+                    one.cautions.push_back({Severity::Warning, rule, {}, {}});
+            }
+        }
+    }
+}
+
 void remindFromTheSecondTime(std::vector<SheetStep>& steps) {
     std::set<QByteArray> given;
     for (SheetStep& one : steps) {
@@ -102,12 +118,13 @@ void remindFromTheSecondTime(std::vector<SheetStep>& steps) {
 
 }  // namespace
 
-std::vector<SheetStep> sheetSteps(const std::vector<Job>& jobs) {
+std::vector<SheetStep> sheetSteps(const std::vector<Job>& jobs, const std::vector<SheetDuty>& duties) {
     if (jobs.empty()) return {};
     std::vector<SheetStep> steps;
     for (size_t n = 0; n < jobs.size(); ++n)
         addJob(steps, jobs[n], n);
     std::stable_sort(steps.begin(), steps.end(), [](const SheetStep& a, const SheetStep& b) { return *a.startBy < *b.startBy; });
+    addDuties(steps, duties);
     std::vector<SheetStep> all = preparations();
     all.insert(all.end(), steps.begin(), steps.end());
     for (SheetStep& last : closing())

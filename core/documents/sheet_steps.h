@@ -6,7 +6,7 @@
 namespace laneward {
 
 /// `jobs` in order of work. Nothing for a day without jobs. The first step that needs a caution carries it in full, later ones as
-/// the reminder "caution.…-again".
-std::vector<SheetStep> sheetSteps(const std::vector<Job>& jobs);
+/// the reminder "caution.…-again". The first Duty step of a machine is for all its `duties`.
+std::vector<SheetStep> sheetSteps(const std::vector<Job>& jobs, const std::vector<SheetDuty>& duties);
 
 }  // namespace laneward

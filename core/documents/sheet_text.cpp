@@ -110,6 +110,8 @@ QString orderOfWork(const JobSheet& sheet, const Speech& speech) {
         } else {
             const QString time = step.startBy ? clockTime(*step.startBy, speech) + " " : QString();
             out += wrapped(time + stepText(sheet, step, speech), 4, "[ ]");
+            for (const QString& line : dutyLines(sheet, step, speech))
+                out += wrapped(line, 8, "      -");
         }
         out += cautionLines(step, speech) + blankLine(step, speech);
     }

@@ -1,6 +1,8 @@
 #include "core/documents/sheet_words.h"
 
 #include "core/documents/cautions.h"
+#include "core/documents/service_words.h"
+#include "core/documents/stock_words.h"
 
 #include <QCoreApplication>
 
@@ -44,7 +46,29 @@ QString versionText(const JobSheet& sheet, const Speech& speech) {
 
 QString stepText(const JobSheet& sheet, const SheetStep& step, const Speech& speech) {
     const QString machine = step.job ? sheet.machineNames[*step.job] : QString();
-    return text(Finding{Severity::Note, ruleOf(step), machine, {}}, speech);
+    QString line = text(Finding{Severity::Note, ruleOf(step), machine, {}}, speech);
+    QStringList duties;
+    for (const size_t n : step.duties) {
+        const Duty& duty = sheet.duties[n].duty;
+        duties += say(QT_TRANSLATE_NOOP("wording", "%1 (%2)")).arg(shown(duty.name), durationText(minutes(duty.minutes), speech));
+    }
+    return duties.isEmpty() ? line : line + ": " + duties.join(", ");
+}
+
+QStringList dutyLines(const JobSheet& sheet, const SheetStep& step, const Speech& speech) {
+    QStringList lines;
+    for (const size_t n : step.duties) {
+        const SheetDuty& due = sheet.duties[n];
+        for (const QString& one : due.duty.steps)
+            lines += shown(one);
+        for (size_t part = 0; part < due.duty.parts.size(); ++part) {
+            const Supply& supply = due.supplies[part];
+            lines += say(QT_TRANSLATE_NOOP("wording", "takes %1: %2"))
+                         .arg(shown(supply.name), amountText(due.duty.parts[part].amount, supply.kind, speech));
+        }
+        if (due.duty.skill != Skill::Anyone) lines += text(due.duty.skill);
+    }
+    return lines;
 }
 
 QString laneNumbers(const LaneSet& lanes, const Speech& speech) {

@@ -12,6 +12,8 @@ namespace laneward {
 QString versionText(const JobSheet& sheet, const Speech& speech);
 /// "Refill Heron: …", for every step that is not a job.
 QString stepText(const JobSheet& sheet, const SheetStep& step, const Speech& speech);
+/// What is done at a Duty step, line by line: its steps, parts and who may do it. Empty for other steps.
+QStringList dutyLines(const JobSheet& sheet, const SheetStep& step, const Speech& speech);
 /// "1-12, 15", kept in this order inside right-to-left text.
 QString laneNumbers(const LaneSet& lanes, const Speech& speech);
 /// "lanes 1-12", saying so when they are worked from the last one down.

@@ -15,8 +15,7 @@ Trigger hoursOfWork(std::int64_t n) { return {MeterKind::Minutes, 60 * n}; }
 Trigger litres(std::int64_t n) { return {MeterKind::Volume, 1'000'000 * n}; }
 
 // Steps that many duties begin and end with.
-constexpr const char* off =
-    QT_TRANSLATE_NOOP("service", "Switch the machine off, take the plug out and wait until all stands still");
+constexpr const char* off = QT_TRANSLATE_NOOP("service", "Switch the machine off and isolate it");
 constexpr const char* tryOut = QT_TRANSLATE_NOOP("service", "Close all covers and try it out on one lane");
 
 ItemRow cushionBrush() {

@@ -8,8 +8,6 @@
 namespace laneward {
 namespace {
 
-constexpr std::array keptLater{"service"};
-
 /// Keys that a script may leave out; the value's own default then holds.
 constexpr std::array optionalInRun{"job", "plan_version", "corrects", "note", "result", "recorded_at", "pattern_version"};
 constexpr std::array optionalInLevels{"corrects", "volts_mv", "poured"};
@@ -17,6 +15,7 @@ constexpr std::array optionalInTape{"corrects", "note", "machine", "pattern_vers
 constexpr std::array optionalInInspection{"corrects", "note"};
 constexpr std::array optionalInIncident{"corrects", "lane", "machine"};
 constexpr std::array optionalInHandOver{"corrects"};
+constexpr std::array optionalInMeter{"replaced", "withdrawn", "note", "corrects"};
 
 struct Reading {
     QString name;
@@ -63,9 +62,9 @@ struct Reading {
         if (kind == QLatin1StringView("inspection")) return as<Inspection>(object, at, optionalInInspection);
         if (kind == QLatin1StringView("count")) return StockRecordReader(supplies, fault, values).count(object, at);
         if (kind == QLatin1StringView("receipt")) return StockRecordReader(supplies, fault, values).receipt(object, at);
-        const bool later = std::find(keptLater.begin(), keptLater.end(), kind) != keptLater.end();
-        if (later) values = {kind};
-        return refused(later ? "record.kind-not-kept" : "json.bad-value", kindAt);
+        if (kind == QLatin1StringView("service")) return StockRecordReader(supplies, fault, values).service(object, at);
+        if (kind == QLatin1StringView("meter")) return as<MeterReading>(object, at, optionalInMeter);
+        return refused("json.bad-value", kindAt);
     }
 
     std::optional<Record> refused(const char* rule, const JsonPath& at) {

@@ -10,6 +10,8 @@ constexpr std::array amountKeys{"amount_ul", "amount_mm", "pieces"};
 
 constexpr std::array optionalInCount{"corrects", "note"};
 constexpr std::array optionalInReceipt{"order", "note", "recorded_at"};
+constexpr std::array optionalInService{"duty",    "meters", "result", "cost_minor", "minutes",
+                                       "finding", "note",   "files",  "corrects"};
 constexpr std::array optionalInLine{"place", "machine", "slot", "container", "lot", "amount_ul", "amount_mm", "pieces"};
 
 }  // namespace
@@ -58,9 +60,12 @@ bool StockRecordReader::lines(QJsonObject& object, const JsonPath& at, bool coun
     if (!object.contains(list.key)) return m_fault.set("json.missing-key", list);
     const QJsonValue json = object.take(list.key);
     if (!json.isArray()) return m_fault.set("json.bad-value", list);
-    const QJsonArray array = json.toArray();
+    return this->list(json.toArray(), list, counted, lines);
+}
+
+bool StockRecordReader::list(const QJsonArray& array, const JsonPath& at, bool counted, std::vector<CountLine>& lines) {
     for (qsizetype i = 0; i < array.size(); ++i) {
-        const JsonPath here{&list, {}, i};
+        const JsonPath here{&at, {}, i};
         if (!array.at(i).isObject()) return m_fault.set("json.bad-value", here);
         if (!line(array.at(i).toObject(), here, counted, lines.emplace_back())) return false;
     }
@@ -100,6 +105,36 @@ std::optional<Record> StockRecordReader::receipt(QJsonObject object, const JsonP
         movement.entries.push_back({{line.key.supply, {Place::Kind::Supplier, {}, 0}, {}, {}}, -line.counted});
     }
     return movement;
+}
+
+std::optional<Record> StockRecordReader::service(QJsonObject object, const JsonPath& at) {
+    std::vector<CountLine> taken;
+    const JsonPath partsAt{&at, QLatin1StringView("parts")};
+    const QJsonValue parts = object.take(partsAt.key);
+    if (!parts.isUndefined() && !parts.isArray()) {
+        m_fault.set("json.bad-value", partsAt);
+        return std::nullopt;
+    }
+    if (!list(parts.toArray(), partsAt, false, taken)) return std::nullopt;
+    ServiceRecord record;
+    JsonReader reader(object, at, m_fault, optionalInService);
+    reader("id", record.id);
+    reader("happened_at", record.at);
+    reader("person", record.person);
+    reader("item", record.item);
+    reader("duty", record.duty);
+    reader("meters", record.meters);
+    reader("result", record.result);
+    reader("cost_minor", record.cost.minor);
+    reader("minutes", record.minutes);
+    reader("finding", record.finding);
+    reader("note", record.note);
+    reader("files", record.files);
+    reader("corrects", record.corrects);
+    if (!reader.finish()) return std::nullopt;
+    for (const CountLine& line : taken)
+        record.parts.push_back({line.key.supply, line.counted, line.key.lot});
+    return record;
 }
 
 }  // namespace laneward

@@ -1,5 +1,5 @@
-// Counts and receipts for `laneward record`: amounts are in the unit that their key ends with, amount_ul, amount_mm or pieces,
-// and it must be the unit of the supply.
+// Counts, receipts and the parts of services for `laneward record`: amounts are in the unit that their key ends with, amount_ul,
+// amount_mm or pieces, and it must be the unit of the supply.
 #pragma once
 
 #include "core/storage/edit.h"
@@ -17,8 +17,11 @@ public:
     std::optional<Record> count(QJsonObject object, const JsonPath& at);
     /// A movement from the supplier to the shelf.
     std::optional<Record> receipt(QJsonObject object, const JsonPath& at);
+    /// A service; `object` may lack its meters, which are then nothing.
+    std::optional<Record> service(QJsonObject object, const JsonPath& at);
 
 private:
+    bool list(const QJsonArray& array, const JsonPath& at, bool counted, std::vector<CountLine>& lines);
     bool lines(QJsonObject& object, const JsonPath& at, bool counted, std::vector<CountLine>& lines);
     bool line(const QJsonObject& object, const JsonPath& at, bool counted, CountLine& line);
     bool amount(const std::array<std::optional<Amount>, 3>& amounts, const JsonPath& at, CountLine& line);

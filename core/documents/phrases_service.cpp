@@ -1,0 +1,43 @@
+#include "core/documents/phrases.h"
+
+#include <QtGlobal>
+
+namespace laneward {
+
+namespace {
+
+constexpr Phrase phrases[] = {
+    {"service.no-name", QT_TRANSLATE_NOOP("wording", "the service item '%1' has no name")},
+    {"service.name-too-long", QT_TRANSLATE_NOOP("wording", "the name '%1…' is too long")},
+    {"service.duty-without-name", QT_TRANSLATE_NOOP("wording", "the duty '%1' has no name")},
+    {"service.duty-twice", QT_TRANSLATE_NOOP("wording", "%1: there are two duties with one id")},
+    {"service.never-due", QT_TRANSLATE_NOOP("wording", "%1: never falls due; say after how much, or on which dates")},
+    {"service.interval", QT_TRANSLATE_NOOP("wording", "%1: due after %2 is less than possible or beyond reason")},
+    {"service.no-meter", QT_TRANSLATE_NOOP("wording", "%1: only days are counted where there is no machine")},
+    {"service.meter-twice", QT_TRANSLATE_NOOP("wording", "%1: one meter is counted twice")},
+    {"service.minutes", QT_TRANSLATE_NOOP("wording", "%1: %2 minutes of work are not possible")},
+    {"service.part", QT_TRANSLATE_NOOP("wording", "%1: %2 of a part cannot be taken")},
+    {"service.unknown-item", QT_TRANSLATE_NOOP("wording", "there is no service item '%1'; nothing was recorded")},
+    {"service.unknown-duty", QT_TRANSLATE_NOOP("wording", "%1 has no duty '%2'; nothing was recorded")},
+    {"service.in-future", QT_TRANSLATE_NOOP("wording", "%1: %2 is still to come; a service is recorded when it is done")},
+    {"service.says-nothing", QT_TRANSLATE_NOOP("wording", "%1: say which duty was done, or what was found")},
+    {"service.no-window",
+     QT_TRANSLATE_NOOP("wording", "%1: no %3 minutes for '%2' before it is due, with the machine in its bay and somebody there")},
+    {"service.part-not-there",
+     QT_TRANSLATE_NOOP("wording",
+                       "%1: more was taken than the ledger has; recorded and flagged. Count it, or book what arrived")},
+    {"meter.in-future", QT_TRANSLATE_NOOP("wording", "%1: %2 is still to come; a counter is recorded when it is read")},
+    {"meter.value", QT_TRANSLATE_NOOP("wording", "%1: a counter cannot show %2")},
+    {"meter.kind", QT_TRANSLATE_NOOP("wording", "%1: machines have counters of lanes, runs and minutes only")},
+    {"meter.backwards",
+     QT_TRANSLATE_NOOP("wording",
+                       "%1: the counter runs backwards, from %3 to %2; if it was replaced, say so. Nothing was recorded")},
+    {"check.run-work",
+     QT_TRANSLATE_NOOP("wording", "what the run '%1' did is missing from the meters, or counted though it was corrected")},
+};
+
+}  // namespace
+
+std::span<const Phrase> servicePhrases() { return phrases; }
+
+}  // namespace laneward
