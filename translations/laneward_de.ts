@@ -736,11 +736,11 @@
         <translation>Allgemeine Optionen:</translation>
     </message>
     <message>
-        <source>a centre's file, or postgresql://user@host/database; passwords come from libpq's places</source>
+        <source>a centre&apos;s file, or postgresql://user@host/database; passwords come from libpq&apos;s places</source>
         <translation>Datei eines Centers oder postgresql://user@host/database; Passwörter kommen von den Orten, die libpq vorsieht</translation>
     </message>
     <message>
-        <source>fixes the clock, in the centre's wall time</source>
+        <source>fixes the clock, in the centre&apos;s wall time</source>
         <translation>stellt die Uhr fest, in der Ortszeit des Centers</translation>
     </message>
     <message>
@@ -768,7 +768,7 @@
         <translation>setzt eine Sicherung an die Stelle des Centers; die ersetzte Datei bleibt erhalten</translation>
     </message>
     <message>
-        <source>the day's job sheet; --confirm stores its jobs with a plan version</source>
+        <source>the day&apos;s job sheet; --confirm stores its jobs with a plan version</source>
         <translation>das Auftragsblatt des Tages; --confirm speichert seine Aufträge mit einem Planstand</translation>
     </message>
     <message>
@@ -881,6 +881,10 @@
         <translation>%1: %2 Plätze gezählt
 </translation>
     </message>
+    <message>
+        <source>what falls due and when it fits; --pdf writes one page for the wall; --history what was done</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>film</name>
@@ -907,6 +911,14 @@
     <message>
         <source>Leave it (Esc)</source>
         <translation>So lassen (Esc)</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::AxisHeader</name>
+    <message>
+        <source>later →</source>
+        <comment>beyond the axis</comment>
+        <translation>später →</translation>
     </message>
 </context>
 <context>
@@ -1584,7 +1596,7 @@
         <translation>Jede Maschine gibt so viel ab wie im Vergleich</translation>
     </message>
     <message>
-        <source>Too few fills yet to judge any machine's output</source>
+        <source>Too few fills yet to judge any machine&apos;s output</source>
         <translation>Noch zu wenige Füllungen, um die Abgabe einer Maschine zu beurteilen</translation>
     </message>
     <message>
@@ -1699,6 +1711,43 @@
     <message>
         <source>%1: %2, lanes %3</source>
         <translation>%1: %2, Bahnen %3</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::DueModel</name>
+    <message>
+        <source>%1, %2</source>
+        <comment>day, time</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>column: value</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Duty</source>
+        <translation>Pflicht</translation>
+    </message>
+    <message>
+        <source>Of what</source>
+        <translation>Wovon</translation>
+    </message>
+    <message>
+        <source>Falls due</source>
+        <translation>Wird fällig</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Rest</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Teile</translation>
+    </message>
+    <message>
+        <source>Fits</source>
+        <translation>Passt</translation>
     </message>
 </context>
 <context>
@@ -2096,7 +2145,7 @@
         <translation>Welche Bahnen brauchen heute Abend was?</translation>
     </message>
     <message>
-        <source>Enter the season's events once. Laneward plans the fewest treatments that make every lane ready in time, prints the sheet for the machine, and keeps what was done.</source>
+        <source>Enter the season&apos;s events once. Laneward plans the fewest treatments that make every lane ready in time, prints the sheet for the machine, and keeps what was done.</source>
         <translation>Die Veranstaltungen der Saison einmal eingeben. Laneward plant die wenigsten Behandlungen, mit denen jede Bahn rechtzeitig fertig ist, druckt das Blatt für die Ölmaschine und bewahrt auf, was getan wurde.</translation>
     </message>
     <message>
@@ -2378,7 +2427,7 @@
         <translation>Abbrechen</translation>
     </message>
     <message>
-        <source>People first: follow the house's first aid and emergency instructions; the record can wait.</source>
+        <source>People first: follow the house&apos;s first aid and emergency instructions; the record can wait.</source>
         <translation>Menschen zuerst: Erste-Hilfe- und Notfallanweisungen des Hauses befolgen; das Erfassen kann warten.</translation>
     </message>
     <message>
@@ -2532,7 +2581,7 @@
         <translation>Platz für %1 im Schmutztank</translation>
     </message>
     <message numerus="yes">
-        <source>%n lane(s) of the pack's charge</source>
+        <source>%n lane(s) of the pack&apos;s charge</source>
         <translation>
             <numerusform>Akkuladung für %n Bahn</numerusform>
             <numerusform>Akkuladung für %n Bahnen</numerusform>
@@ -2977,7 +3026,7 @@
         <translation>Was dieses Center von einer Filmmessung verlangt</translation>
     </message>
     <message>
-        <source>Readings that do not hold are marked. A field that is left empty asks nothing. The rules of the sport's governing body are shown beside them; its current rule book decides.</source>
+        <source>Readings that do not hold are marked. A field that is left empty asks nothing. The rules of the sport&apos;s governing body are shown beside them; its current rule book decides.</source>
         <translation>Messungen, die nicht genügen, werden markiert. Ein leeres Feld verlangt nichts. Die Regeln des Sportverbands stehen daneben; sein aktuelles Regelbuch entscheidet.</translation>
     </message>
     <message>
@@ -3185,7 +3234,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Strg+I: Vorfall erfassen</translation>
     </message>
     <message>
-        <source>Ctrl+P: tonight's sheet</source>
+        <source>Ctrl+P: tonight&apos;s sheet</source>
         <translation>Strg+P: Blatt für heute Abend</translation>
     </message>
     <message>
@@ -3245,7 +3294,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Sicherung &amp;wiederherstellen…</translation>
     </message>
     <message>
-        <source>&amp;Print tonight's sheet…</source>
+        <source>&amp;Print tonight&apos;s sheet…</source>
         <translation>Blatt für heute Abend dru&amp;cken…</translation>
     </message>
     <message>
@@ -3293,8 +3342,8 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>&amp;Wiederholen:</translation>
     </message>
     <message>
-        <source>Ctrl+1 to 5: Today, Calendar, Lanes, Supplies, Patterns</source>
-        <translation>Strg+1 bis 5: Heute, Kalender, Bahnen, Vorräte, Ölmuster</translation>
+        <source>Ctrl+1 to 6: Today, Calendar, Lanes, Supplies, Service, Patterns</source>
+        <translation>Strg+1 bis 6: Heute, Kalender, Bahnen, Vorräte, Wartung, Ölmuster</translation>
     </message>
 </context>
 <context>
@@ -4684,7 +4733,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Bemerkung:</translation>
     </message>
     <message>
-        <source>First of the 39 boards' columns:</source>
+        <source>First of the 39 boards&apos; columns:</source>
         <translation>Erste der Spalten für 39 Leisten:</translation>
     </message>
     <message>
@@ -5137,7 +5186,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Noch nichts erfasst: Ein Lauf von mehr als 12 Stunden ist nicht möglich; bitte die Zeiten prüfen.</translation>
     </message>
     <message>
-        <source>Nothing recorded yet: say in a word what happened, or choose 'nothing happened'.</source>
+        <source>Nothing recorded yet: say in a word what happened, or choose &apos;nothing happened&apos;.</source>
         <translation>Noch nichts erfasst: kurz angeben, was geschehen ist, oder „nichts geschehen“ wählen.</translation>
     </message>
 </context>
@@ -5239,7 +5288,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>beliebig</translation>
     </message>
     <message>
-        <source>Lanes are written as in "1-12, 15", up to lane %1.</source>
+        <source>Lanes are written as in &quot;1-12, 15&quot;, up to lane %1.</source>
         <translation>Bahnen werden wie „1-12, 15“ geschrieben, höchstens bis Bahn %1.</translation>
     </message>
     <message>
@@ -5475,6 +5524,116 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     </message>
 </context>
 <context>
+    <name>laneward::ServiceForm</name>
+    <message>
+        <source>done in time</source>
+        <translation>rechtzeitig erledigt</translation>
+    </message>
+    <message>
+        <source>it had failed, and was put right</source>
+        <translation>war ausgefallen und wurde behoben</translation>
+    </message>
+    <message>
+        <source>only looked at</source>
+        <translation>nur angesehen</translation>
+    </message>
+    <message>
+        <source>&amp;What was done:</source>
+        <translation>&amp;Was getan wurde:</translation>
+    </message>
+    <message>
+        <source> min</source>
+        <translation> min</translation>
+    </message>
+    <message>
+        <source>Wor&amp;k:</source>
+        <translation>Arb&amp;eit:</translation>
+    </message>
+    <message>
+        <source>Fo&amp;und:</source>
+        <translation>Be&amp;fund:</translation>
+    </message>
+    <message>
+        <source>Not&amp;e:</source>
+        <translation>Bemer&amp;kung:</translation>
+    </message>
+    <message>
+        <source>&amp;Record it</source>
+        <translation>Ein&amp;tragen</translation>
+    </message>
+    <message>
+        <source>Leave it (Esc)</source>
+        <translation>So lassen (Esc)</translation>
+    </message>
+    <message>
+        <source>%1 – %2</source>
+        <comment>duty, of what</comment>
+        <translation>%1 – %2</translation>
+    </message>
+    <message>
+        <source>%1: amount taken</source>
+        <comment>supply</comment>
+        <translation>%1: entnommene Menge</translation>
+    </message>
+    <message>
+        <source>Takes %1 (%2 there):</source>
+        <comment>supply, amount</comment>
+        <translation>Braucht %1 (%2 da):</translation>
+    </message>
+    <message>
+        <source>Service: %1</source>
+        <comment>duty</comment>
+        <translation>Wartung: %1</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::ServicePage</name>
+    <message>
+        <source>Working out what falls due…</source>
+        <translation>Wird berechnet, was fällig wird …</translation>
+    </message>
+    <message>
+        <source>No service items are kept yet: brushes, blades, filters, tanks, packs and what else is looked after. A centre file or the demo centre brings them.</source>
+        <translation>Noch wird nichts gewartet: Bürsten, Lippen, Filter, Tanks, Akkus und was sonst gepflegt wird. Eine Center-Datei oder das Demo-Center bringt sie mit.</translation>
+    </message>
+    <message>
+        <source>Only what is &amp;due within four weeks</source>
+        <translation>Nur was in vier Wochen &amp;fällig wird</translation>
+    </message>
+    <message>
+        <source>▬ from 5 % to 95 %, tick at 50 %   ▼ when it fits</source>
+        <translation>▬ von 5 % bis 95 %, Strich bei 50 %   ▼ wann es passt</translation>
+    </message>
+    <message>
+        <source>Record &amp;service…</source>
+        <translation>&amp;Wartung eintragen…</translation>
+    </message>
+    <message>
+        <source>service.csv</source>
+        <translation>wartung.csv</translation>
+    </message>
+    <message>
+        <source>What falls due</source>
+        <translation>Was fällig wird</translation>
+    </message>
+    <message>
+        <source>Nothing is looked after here yet.</source>
+        <translation>Hier wird noch nichts gewartet.</translation>
+    </message>
+    <message>
+        <source>What falls due could not be worked out: %1</source>
+        <translation>Was fällig wird, war nicht zu berechnen: %1</translation>
+    </message>
+    <message>
+        <source>Service</source>
+        <translation>Wartung</translation>
+    </message>
+    <message>
+        <source>What falls due, and what is wearing?</source>
+        <translation>Was wird fällig, und was nutzt sich ab?</translation>
+    </message>
+</context>
+<context>
     <name>laneward::Session</name>
     <message>
         <source>The centre was changed on another computer; you now see the latest.</source>
@@ -5504,7 +5663,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Hausmuster</translation>
     </message>
     <message>
-        <source>A plain pattern to begin with; put the house's own in its place.</source>
+        <source>A plain pattern to begin with; put the house&apos;s own in its place.</source>
         <translation>Ein einfaches Ölmuster für den Anfang; durch das eigene des Hauses ersetzen.</translation>
     </message>
     <message>
@@ -5770,14 +5929,6 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>%1 could not be written; nothing was changed.</source>
         <translation>%1 konnte nicht geschrieben werden; nichts wurde geändert.</translation>
-    </message>
-</context>
-<context>
-    <name>laneward::StockDelegate</name>
-    <message>
-        <source>later →</source>
-        <comment>beyond the axis</comment>
-        <translation>später →</translation>
     </message>
 </context>
 <context>
@@ -6094,7 +6245,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Fernes Ende, von der Foullinie</translation>
     </message>
     <message>
-        <source>Which of the machine's conditioners</source>
+        <source>Which of the machine&apos;s conditioners</source>
         <translation>Welches Bahnöl der Ölmaschine</translation>
     </message>
     <message>
@@ -6472,7 +6623,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>unverdünnt</translation>
     </message>
     <message>
-        <source>from machines' tanks, by the recipe</source>
+        <source>from machines&apos; tanks, by the recipe</source>
         <translation>aus den Tanks der Maschinen, nach Rezept</translation>
     </message>
     <message>
@@ -6663,7 +6814,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Nur &amp;Offenes</translation>
     </message>
     <message>
-        <source>The day's jobs in order of work</source>
+        <source>The day&apos;s jobs in order of work</source>
         <translation>Die Aufträge des Tages in Arbeitsfolge</translation>
     </message>
     <message>
@@ -6773,6 +6924,369 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>unknown kind of file</source>
         <translation>unbekannte Dateiart</translation>
+    </message>
+</context>
+<context>
+    <name>service</name>
+    <message>
+        <source>Intervals: common practice, no source. The machine&apos;s own instructions decide.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Switch the machine off and isolate it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close all covers and try it out on one lane</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cushion brush</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inspect the cushion brush</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look for bent, short or missing bristles and for hair on the shaft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>See that it touches the lane alike over its whole width</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clean the cushion brush</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Comb out fluff and wipe the bristles with a cloth and lane cleaner</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let it dry before the next run</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn the cushion brush end for end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the brush out, turn it end for end and put it back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Replace the cushion brush</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the worn brush out and clean its seat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put the new one in and set its height by the machine&apos;s instructions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take a tape reading before play</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Buffer brush</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clean the buffer brush</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wipe conditioner and fluff off the bristles with a dry cloth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Replace the buffer brush</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the worn brush out and put the new one in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squeegee blades</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clean the squeegee blades</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wipe both blades and the channel behind them; look for nicks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After a run no wet streak may be left on the lane</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn the squeegee blades</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn both blades to an unused edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Replace the squeegee blades</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take both blades out and clean their holders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put the new ones in without a wave and tighten from the middle outwards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cloth roll</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inspect the way of the cloth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>See that the cloth runs straight and that its roller turns freely</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put a new cloth roll in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the used cloth out and put it into the bin for oily waste</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thread the new roll and see that the cloth touches the lane alike</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Waste tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Empty and rinse the waste tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Empty it into the marked container, whatever its level</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rinse it with little water; the rinse goes into the container too</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clean the waste tank and its float</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wash out sludge; see that the float moves freely and its switch stops the machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check lid and hoses for leaks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clean the filters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take out each filter, rinse or blow it clean and put it back dry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Replace the waste filter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put a new filter in; look at the seal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nozzles and lines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clean the nozzles</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wipe each nozzle with a soft cloth; no wire, no pin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spray onto paper: all alike, none drips</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flush the lines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drain the tanks into clean cans</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flush the lines by the machine&apos;s instructions, then fill and bleed them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure the output</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Catch the output of a measured time in a graduated cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Compare it with the recipe; correct by the machine&apos;s instructions and note both</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wheels and belts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clean the wheels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wipe conditioner off all wheels; take out hair and threads</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inspect belts and chains</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look for cracks, fraying and slack; set the tension by the instructions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Replace the drive belt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put the new belt on, set its tension and mark the date on the cover</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pack</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inspect the pack</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Charger off and unplugged; read the rested volts and write them down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look for swelling, leaks and loose or green terminals</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Replace the pack</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Charger off and unplugged; two people or a lift take the pack out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put the new one in, poles as marked; give the old one back for recycling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Charger</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inspect the charger</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unplug it; look at cable, plug and fan; air can reach it from all sides</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is damaged goes out of use until a licensed person has seen it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Approaches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clean the approaches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dust first, away from the lanes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wipe with approach cleaner only, on a cloth: no water, no household soap, no lane cleaner</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let it dry; try the slide before play</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inspect the approaches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look for sticky or slippery places, splinters and raised dots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close a pair whose approach is not safe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gutters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clean the gutters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pinsetters of the pair off and locked out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wipe conditioner and dust out of each gutter; keep off the lane</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inspect gutters and caps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look for loose joints, cracks and caps that stand up</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -7018,7 +7532,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: zu viele Tage auf einmal; betrachtet bis %2</translation>
     </message>
     <message>
-        <source>%1: the time zone '%2' is unknown; read in the centre's own</source>
+        <source>%1: the time zone &apos;%2&apos; is unknown; read in the centre&apos;s own</source>
         <translation>%1: die Zeitzone „%2“ ist unbekannt; in der des Centers gelesen</translation>
     </message>
     <message>
@@ -7086,7 +7600,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: dauert zu lange: %2</translation>
     </message>
     <message>
-        <source>%1: unknown time zone '%2'</source>
+        <source>%1: unknown time zone &apos;%2&apos;</source>
         <translation>%1: unbekannte Zeitzone „%2“</translation>
     </message>
     <message>
@@ -7098,15 +7612,15 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1 findet nicht statt: Schließung</translation>
     </message>
     <message>
-        <source>'%1' cannot be read as a rule of recurrence</source>
+        <source>&apos;%1&apos; cannot be read as a rule of recurrence</source>
         <translation>„%1“ ist nicht als Wiederholungsregel lesbar</translation>
     </message>
     <message>
-        <source>'%1' recurs more often than daily, which no event of a centre does</source>
+        <source>&apos;%1&apos; recurs more often than daily, which no event of a centre does</source>
         <translation>„%1“ wiederholt sich öfter als täglich; keine Veranstaltung eines Centers tut das</translation>
     </message>
     <message>
-        <source>'%1' never produces a date</source>
+        <source>&apos;%1&apos; never produces a date</source>
         <translation>„%1“ ergibt nie einen Termin</translation>
     </message>
     <message>
@@ -7130,7 +7644,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Abfall: nicht in den Abfluss.</translation>
     </message>
     <message>
-        <source>These are the usual cautions. Local codes, the product's safety data sheet, the machine's own instructions and licensed practice decide.</source>
+        <source>These are the usual cautions. Local codes, the product&apos;s safety data sheet, the machine&apos;s own instructions and licensed practice decide.</source>
         <translation>Dies sind die üblichen Warnhinweise. Maßgebend sind die örtlichen Vorschriften, das Sicherheitsdatenblatt des Produkts, die Anleitung der Maschine und zugelassene Fachleute.</translation>
     </message>
     <message>
@@ -7138,35 +7652,35 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Allgemeine Quellen: %1.</translation>
     </message>
     <message>
-        <source>unknown time zone '%1'</source>
+        <source>unknown time zone &apos;%1&apos;</source>
         <translation>unbekannte Zeitzone „%1“</translation>
     </message>
     <message>
-        <source>'%1' is not a list of lanes; write them as 1-12, 15</source>
+        <source>&apos;%1&apos; is not a list of lanes; write them as 1-12, 15</source>
         <translation>„%1“ ist keine Liste von Bahnen; Schreibweise: 1-12, 15</translation>
     </message>
     <message>
-        <source>'%1' names lanes outside 1 to 200</source>
+        <source>&apos;%1&apos; names lanes outside 1 to 200</source>
         <translation>„%1“ nennt Bahnen außerhalb von 1 bis 200</translation>
     </message>
     <message>
-        <source>the centre '%1' has no id</source>
+        <source>the centre &apos;%1&apos; has no id</source>
         <translation>das Center „%1“ hat keine Kennung</translation>
     </message>
     <message>
-        <source>'%1' has no name</source>
+        <source>&apos;%1&apos; has no name</source>
         <translation>„%1“ hat keinen Namen</translation>
     </message>
     <message>
-        <source>the name '%1…' is too long</source>
+        <source>the name &apos;%1…&apos; is too long</source>
         <translation>der Name „%1…“ ist zu lang</translation>
     </message>
     <message>
-        <source>the name '%1' is used twice</source>
+        <source>the name &apos;%1&apos; is used twice</source>
         <translation>der Name „%1“ ist doppelt vergeben</translation>
     </message>
     <message>
-        <source>the id '%1' is empty or used twice</source>
+        <source>the id &apos;%1&apos; is empty or used twice</source>
         <translation>die Kennung „%1“ ist leer oder doppelt vergeben</translation>
     </message>
     <message>
@@ -7206,19 +7720,19 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>die Überstunden der Schicht %1 liegen außerhalb der Grenzen: %2</translation>
     </message>
     <message>
-        <source>the outage '%1' ends before it begins</source>
+        <source>the outage &apos;%1&apos; ends before it begins</source>
         <translation>der Ausfall „%1“ endet, bevor er beginnt</translation>
     </message>
     <message>
-        <source>the outage '%1' names lane %2, which does not exist</source>
+        <source>the outage &apos;%1&apos; names lane %2, which does not exist</source>
         <translation>der Ausfall „%1“ nennt Bahn %2, die es nicht gibt</translation>
     </message>
     <message>
-        <source>the outage '%1' names a machine that does not exist</source>
+        <source>the outage &apos;%1&apos; names a machine that does not exist</source>
         <translation>der Ausfall „%1“ nennt eine Ölmaschine, die es nicht gibt</translation>
     </message>
     <message>
-        <source>the pattern '%1' has no id</source>
+        <source>the pattern &apos;%1&apos; has no id</source>
         <translation>das Ölmuster „%1“ hat keine Kennung</translation>
     </message>
     <message>
@@ -7226,15 +7740,15 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>ein Ölmuster hat keinen Namen</translation>
     </message>
     <message>
-        <source>the pattern's name '%1' is too long</source>
+        <source>the pattern&apos;s name &apos;%1&apos; is too long</source>
         <translation>der Name „%1“ des Ölmusters ist zu lang</translation>
     </message>
     <message>
-        <source>the pattern '%1' cannot end at %2</source>
+        <source>the pattern &apos;%1&apos; cannot end at %2</source>
         <translation>das Ölmuster „%1“ kann nicht bei %2 enden</translation>
     </message>
     <message>
-        <source>the pattern '%1' has no strokes</source>
+        <source>the pattern &apos;%1&apos; has no strokes</source>
         <translation>das Ölmuster „%1“ hat keine Ölzüge</translation>
     </message>
     <message>
@@ -7262,7 +7776,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1, Ölzug %2: dieses Bahnöl gibt es nicht</translation>
     </message>
     <message>
-        <source>'%1' is not an option of %2; see --help</source>
+        <source>&apos;%1&apos; is not an option of %2; see --help</source>
         <translation>„%1“ ist keine Option von %2; siehe --help</translation>
     </message>
     <message>
@@ -7282,7 +7796,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: keine Datei</translation>
     </message>
     <message>
-        <source>%1: %2 asks for the pattern '%3', which does not exist</source>
+        <source>%1: %2 asks for the pattern &apos;%3&apos;, which does not exist</source>
         <translation>%1: %2 verlangt das Ölmuster „%3“, das es nicht gibt</translation>
     </message>
     <message>
@@ -7314,11 +7828,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: hat keine Datensätze</translation>
     </message>
     <message>
-        <source>%1: there is no column '%2'</source>
+        <source>%1: there is no column &apos;%2&apos;</source>
         <translation>%1: es gibt keine Spalte „%2“</translation>
     </message>
     <message>
-        <source>%1: '%3' cannot be used as %2</source>
+        <source>%1: &apos;%3&apos; cannot be used as %2</source>
         <translation>%1: „%3“ ist als %2 nicht verwendbar</translation>
     </message>
     <message>
@@ -7330,7 +7844,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: nennt eine Bahn, die das Center nicht hat: %2</translation>
     </message>
     <message>
-        <source>%1: there is no pattern '%2'</source>
+        <source>%1: there is no pattern &apos;%2&apos;</source>
         <translation>%1: es gibt kein Ölmuster „%2“</translation>
     </message>
     <message>
@@ -7346,7 +7860,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>unknown command '%1'; see --help</source>
+        <source>unknown command &apos;%1&apos;; see --help</source>
         <translation>unbekannter Befehl „%1“; siehe --help</translation>
     </message>
     <message>
@@ -7358,23 +7872,23 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1 braucht %2; siehe --help</translation>
     </message>
     <message>
-        <source>'%1' is one argument too many; see --help</source>
+        <source>&apos;%1&apos; is one argument too many; see --help</source>
         <translation>„%1“ ist ein Argument zu viel; siehe --help</translation>
     </message>
     <message>
-        <source>'%1' is not a date; write YYYY-MM-DD</source>
+        <source>&apos;%1&apos; is not a date; write YYYY-MM-DD</source>
         <translation>„%1“ ist kein Datum; Schreibweise: YYYY-MM-DD</translation>
     </message>
     <message>
-        <source>'%1' is not a time; write YYYY-MM-DDTHH:MM</source>
+        <source>&apos;%1&apos; is not a time; write YYYY-MM-DDTHH:MM</source>
         <translation>„%1“ ist keine Zeit; Schreibweise: YYYY-MM-DDTHH:MM</translation>
     </message>
     <message>
-        <source>'%1' is not a number of days from 1 to %2</source>
+        <source>&apos;%1&apos; is not a number of days from 1 to %2</source>
         <translation>„%1“ ist keine Anzahl von Tagen von 1 bis %2</translation>
     </message>
     <message>
-        <source>'%1' is not a format of this command; it has %2</source>
+        <source>&apos;%1&apos; is not a format of this command; it has %2</source>
         <translation>„%1“ ist kein Format dieses Befehls; er kennt %2</translation>
     </message>
     <message>
@@ -7382,7 +7896,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: der Name muss auf %2 enden</translation>
     </message>
     <message>
-        <source>'%1' is not a kind of row; there are %2</source>
+        <source>&apos;%1&apos; is not a kind of row; there are %2</source>
         <translation>„%1“ ist keine Art von Zeilen; es gibt %2</translation>
     </message>
     <message>
@@ -7426,7 +7940,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: %2 endet nie; die Datei ist abgeschnitten</translation>
     </message>
     <message>
-        <source>%1: %2 cannot be '%3'</source>
+        <source>%1: %2 cannot be &apos;%3&apos;</source>
         <translation>%1: %2 kann nicht „%3“ sein</translation>
     </message>
     <message>
@@ -7450,7 +7964,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: hat keine UID</translation>
     </message>
     <message>
-        <source>%1: '%2' names lanes that do not exist; there are %3</source>
+        <source>%1: &apos;%2&apos; names lanes that do not exist; there are %3</source>
         <translation>%1: „%2“ nennt Bahnen, die es nicht gibt; vorhanden sind %3</translation>
     </message>
     <message>
@@ -7458,7 +7972,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: %2 steht doppelt</translation>
     </message>
     <message>
-        <source>%1: the UID '%2' stands twice</source>
+        <source>%1: the UID &apos;%2&apos; stands twice</source>
         <translation>%1: die UID „%2“ steht doppelt</translation>
     </message>
     <message>
@@ -7482,11 +7996,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: ein ganzer Tag; in %2 gelesen</translation>
     </message>
     <message>
-        <source>%1: a single date of '%2' without its series; read as an event of its own</source>
+        <source>%1: a single date of &apos;%2&apos; without its series; read as an event of its own</source>
         <translation>%1: ein einzelner Termin von „%2“ ohne seine Serie; als eigene Veranstaltung gelesen</translation>
     </message>
     <message>
-        <source>%1: '%2' is not a lane and is left out</source>
+        <source>%1: &apos;%2&apos; is not a lane and is left out</source>
         <translation>%1: „%2“ ist keine Bahn und wird ausgelassen</translation>
     </message>
     <message>
@@ -7498,7 +8012,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: %2 wird hier nicht verwendet</translation>
     </message>
     <message>
-        <source>%1 asks for the pattern '%2' on lanes %3, which does not exist</source>
+        <source>%1 asks for the pattern &apos;%2&apos; on lanes %3, which does not exist</source>
         <translation>%1 verlangt auf Bahn %3 das Ölmuster „%2“, das es nicht gibt</translation>
     </message>
     <message>
@@ -7542,7 +8056,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>die andere Bahn des Paares wird von %1 bespielt (%T2)</translation>
     </message>
     <message>
-        <source>bound by the shift '%1' (%T2)</source>
+        <source>bound by the shift &apos;%1&apos; (%T2)</source>
         <translation>gebunden durch die Schicht „%1“ (%T2)</translation>
     </message>
     <message>
@@ -7550,7 +8064,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1 arbeitet anderswo (%T2)</translation>
     </message>
     <message>
-        <source>nobody of the shift '%1' is free (%T2)</source>
+        <source>nobody of the shift &apos;%1&apos; is free (%T2)</source>
         <translation>niemand aus der Schicht „%1“ ist frei (%T2)</translation>
     </message>
     <message>
@@ -7562,7 +8076,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>kann nicht vor jetzt beginnen (%T2)</translation>
     </message>
     <message>
-        <source>takes %2 of overtime in the shift '%1'</source>
+        <source>takes %2 of overtime in the shift &apos;%1&apos;</source>
         <translation>braucht %2 Überstunden in der Schicht „%1“</translation>
     </message>
     <message>
@@ -7610,7 +8124,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>es gibt keine Ölmaschine</translation>
     </message>
     <message>
-        <source>the pattern '%2' does not exist</source>
+        <source>the pattern &apos;%2&apos; does not exist</source>
         <translation>das Ölmuster „%2“ gibt es nicht</translation>
     </message>
     <message>
@@ -7626,7 +8140,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>mehr, als %1 mit vollen Tanks und einer Akkuladung schafft: Bahn %2</translation>
     </message>
     <message>
-        <source>%2 more overtime in the shift '%1' (until or from %T3)</source>
+        <source>%2 more overtime in the shift &apos;%1&apos; (until or from %T3)</source>
         <translation>%2 mehr Überstunden in der Schicht „%1“ (bis oder ab %T3)</translation>
     </message>
     <message numerus="yes">
@@ -7637,7 +8151,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         </translation>
     </message>
     <message numerus="yes">
-        <source>a further person in the shift '%1' (%n in all)</source>
+        <source>a further person in the shift &apos;%1&apos; (%n in all)</source>
         <translation>
             <numerusform>eine weitere Person in der Schicht „%1“ (%n insgesamt)</numerusform>
             <numerusform>eine weitere Person in der Schicht „%1“ (%n insgesamt)</numerusform>
@@ -7659,7 +8173,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1 um %2 später beginnen lassen, um %T3</translation>
     </message>
     <message>
-        <source>Charger off and unplugged; read the rested packs' volts</source>
+        <source>Charger off and unplugged; read the rested packs&apos; volts</source>
         <translation>Ladegerät aus und ausgesteckt; Ruhespannung der Akkus ablesen</translation>
     </message>
     <message>
@@ -7703,7 +8217,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Akkus laden, an einer gemeinsamen Steckdose nacheinander</translation>
     </message>
     <message>
-        <source>Record tonight's runs and write the hand-over</source>
+        <source>Record tonight&apos;s runs and write the hand-over</source>
         <translation>Läufe des Abends erfassen und Übergabenotiz schreiben</translation>
     </message>
     <message>
@@ -7779,19 +8293,19 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>eine Änderung ohne Inhalt</translation>
     </message>
     <message>
-        <source>'%1': the change is from one row to another</source>
+        <source>&apos;%1&apos;: the change is from one row to another</source>
         <translation>„%1“: die Änderung führt von einem Datensatz zu einem anderen</translation>
     </message>
     <message>
-        <source>'%1' is still used elsewhere and stays</source>
+        <source>&apos;%1&apos; is still used elsewhere and stays</source>
         <translation>„%1“ wird noch anderswo verwendet und bleibt</translation>
     </message>
     <message>
-        <source>'%1' names something that does not exist</source>
+        <source>&apos;%1&apos; names something that does not exist</source>
         <translation>„%1“ nennt etwas, das es nicht gibt</translation>
     </message>
     <message>
-        <source>'%1' cannot be stored: %2</source>
+        <source>&apos;%1&apos; cannot be stored: %2</source>
         <translation>„%1“ lässt sich nicht speichern: %2</translation>
     </message>
     <message>
@@ -7811,23 +8325,23 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: größer als %2 Byte</translation>
     </message>
     <message>
-        <source>'%1' has been corrected already; nothing was recorded</source>
+        <source>&apos;%1&apos; has been corrected already; nothing was recorded</source>
         <translation>„%1“ wurde schon korrigiert; nichts wurde erfasst</translation>
     </message>
     <message>
-        <source>the record '%1' ends before it starts; nothing was recorded</source>
+        <source>the record &apos;%1&apos; ends before it starts; nothing was recorded</source>
         <translation>der Eintrag „%1“ endet, bevor er beginnt; nichts wurde erfasst</translation>
     </message>
     <message>
-        <source>the record '%1' names lane %2; there are %3. Nothing was recorded</source>
+        <source>the record &apos;%1&apos; names lane %2; there are %3. Nothing was recorded</source>
         <translation>der Eintrag „%1“ nennt Bahn %2; vorhanden sind %3. Nichts wurde erfasst</translation>
     </message>
     <message>
-        <source>the record '%1' names something that does not exist; nothing was recorded</source>
+        <source>the record &apos;%1&apos; names something that does not exist; nothing was recorded</source>
         <translation>der Eintrag „%1“ nennt etwas, das es nicht gibt; nichts wurde erfasst</translation>
     </message>
     <message>
-        <source>the record '%1' cannot be stored: %2</source>
+        <source>the record &apos;%1&apos; cannot be stored: %2</source>
         <translation>der Eintrag „%1“ lässt sich nicht speichern: %2</translation>
     </message>
     <message>
@@ -7839,19 +8353,19 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: die Kopie gleicht dem Center nicht und wurde nicht behalten</translation>
     </message>
     <message>
-        <source>more than one centre in one database: '%1'</source>
+        <source>more than one centre in one database: &apos;%1&apos;</source>
         <translation>mehr als ein Center in einer Datenbank: „%1“</translation>
     </message>
     <message>
-        <source>lanes without their run: '%1'</source>
+        <source>lanes without their run: &apos;%1&apos;</source>
         <translation>Bahnen ohne ihren Lauf: „%1“</translation>
     </message>
     <message>
-        <source>an operation without its record: '%1'</source>
+        <source>an operation without its record: &apos;%1&apos;</source>
         <translation>ein Vorgang ohne seinen Eintrag: „%1“</translation>
     </message>
     <message>
-        <source>a record without its operation: '%1'</source>
+        <source>a record without its operation: &apos;%1&apos;</source>
         <translation>ein Eintrag ohne seinen Vorgang: „%1“</translation>
     </message>
     <message>
@@ -7859,23 +8373,23 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>ein Datensatz von %1 nennt einen Datensatz von %2, den es nicht gibt</translation>
     </message>
     <message>
-        <source>the record '%1' names lane %2, which does not exist</source>
+        <source>the record &apos;%1&apos; names lane %2, which does not exist</source>
         <translation>der Eintrag „%1“ nennt Bahn %2, die es nicht gibt</translation>
     </message>
     <message>
-        <source>%1 asks for the pattern '%2', which does not exist</source>
+        <source>%1 asks for the pattern &apos;%2&apos;, which does not exist</source>
         <translation>%1 verlangt das Ölmuster „%2“, das es nicht gibt</translation>
     </message>
     <message>
-        <source>a version from the future: '%1'</source>
+        <source>a version from the future: &apos;%1&apos;</source>
         <translation>eine Version aus der Zukunft: „%1“</translation>
     </message>
     <message>
-        <source>a password does not belong in the address of a centre; use libpq's password file</source>
+        <source>a password does not belong in the address of a centre; use libpq&apos;s password file</source>
         <translation>ein Passwort gehört nicht in die Adresse eines Centers; bitte die Passwortdatei von libpq verwenden</translation>
     </message>
     <message>
-        <source>'%1' is neither a file nor postgresql://user@host/database</source>
+        <source>&apos;%1&apos; is neither a file nor postgresql://user@host/database</source>
         <translation>„%1“ ist weder eine Datei noch postgresql://user@host/database</translation>
     </message>
     <message>
@@ -7915,11 +8429,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: der Treiber für diese Art von Datenbank ist nicht installiert</translation>
     </message>
     <message>
-        <source>'%1' was changed meanwhile by %2, %3; nothing was overwritten</source>
+        <source>&apos;%1&apos; was changed meanwhile by %2, %3; nothing was overwritten</source>
         <translation>„%1“ wurde inzwischen von %2 geändert, %3; nichts wurde überschrieben</translation>
     </message>
     <message>
-        <source>'%1' was done already</source>
+        <source>&apos;%1&apos; was done already</source>
         <translation>„%1“ wurde schon erledigt</translation>
     </message>
     <message>
@@ -7927,12 +8441,8 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1 kann nur gelesen werden; nichts wurde geändert</translation>
     </message>
     <message>
-        <source>the id '%1' already stands for another record; nothing was recorded</source>
+        <source>the id &apos;%1&apos; already stands for another record; nothing was recorded</source>
         <translation>die Kennung „%1“ steht schon für einen anderen Eintrag; nichts wurde erfasst</translation>
-    </message>
-    <message>
-        <source>%1: records of the kind '%2' are not kept yet; nothing was recorded</source>
-        <translation>%1: Einträge der Art „%2“ werden noch nicht geführt; nichts wurde erfasst</translation>
     </message>
     <message>
         <source>%1: cannot be read as JSON (at byte %2)</source>
@@ -7991,7 +8501,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1 darf Bahn %2 nicht bearbeiten (%3)</translation>
     </message>
     <message>
-        <source>%1 may not lay the pattern '%2' (%3)</source>
+        <source>%1 may not lay the pattern &apos;%2&apos; (%3)</source>
         <translation>%1 darf das Ölmuster „%2“ nicht auftragen (%3)</translation>
     </message>
     <message>
@@ -8031,7 +8541,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1 würde Bahn %2 (%3) über ein anderes Ölmuster ölen</translation>
     </message>
     <message>
-        <source>the job of %2 names the machine or pattern '%1', which does not exist</source>
+        <source>the job of %2 names the machine or pattern &apos;%1&apos;, which does not exist</source>
         <translation>der Auftrag (%2) nennt die Ölmaschine oder das Ölmuster „%1“; das gibt es nicht</translation>
     </message>
     <message>
@@ -8523,15 +9033,15 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1 ist zu dieser Zeit auf Bahn %2</translation>
     </message>
     <message>
-        <source>the shift '%1' can begin at %T2 at the earliest, overtime included</source>
+        <source>the shift &apos;%1&apos; can begin at %T2 at the earliest, overtime included</source>
         <translation>die Schicht „%1“ kann mit Überstunden frühestens um %T2 beginnen</translation>
     </message>
     <message>
-        <source>the shift '%1' must end by %T2, overtime included</source>
+        <source>the shift &apos;%1&apos; must end by %T2, overtime included</source>
         <translation>die Schicht „%1“ muss mit Überstunden spätestens um %T2 enden</translation>
     </message>
     <message>
-        <source>everybody of the shift '%1' is at work between %T2 and %T3</source>
+        <source>everybody of the shift &apos;%1&apos; is at work between %T2 and %T3</source>
         <translation>alle aus der Schicht „%1“ sind zwischen %T2 und %T3 beschäftigt</translation>
     </message>
     <message>
@@ -8716,7 +9226,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Abweichung von der wahren Ebene: höchstens 0,040 in (1,016 mm)</translation>
     </message>
     <message>
-        <source>a page of the sport's governing body of about 2007; its suspension in a notice of 2019 that others repeat. The current rule book decides.</source>
+        <source>a page of the sport&apos;s governing body of about 2007; its suspension in a notice of 2019 that others repeat. The current rule book decides.</source>
         <translation>eine Seite des Verbands von etwa 2007; die Aussetzung in einer Mitteilung von 2019, die andere wiedergeben. Es entscheidet das geltende Regelwerk.</translation>
     </message>
     <message>
@@ -8740,7 +9250,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>nicht in Kraft: %1 ausgesetzt (in Kraft ab %2)</translation>
     </message>
     <message>
-        <source>the centre's own</source>
+        <source>the centre&apos;s own</source>
         <translation>eigene des Centers</translation>
     </message>
     <message>
@@ -8828,51 +9338,51 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1, %2: Füllungen, die ausgelassen wurden, weil das Muster eines Laufs nicht bekannt ist: %3</translation>
     </message>
     <message>
-        <source>%1, column '%2': empty</source>
+        <source>%1, column &apos;%2&apos;: empty</source>
         <translation>%1, Spalte „%2“: leer</translation>
     </message>
     <message>
-        <source>%1, column '%2': '%3' where film in units from 0 to %4 is expected, with a decimal point</source>
+        <source>%1, column &apos;%2&apos;: &apos;%3&apos; where film in units from 0 to %4 is expected, with a decimal point</source>
         <translation>%1, Spalte „%2“: „%3“, erwartet wird Film in Einheiten von 0 bis %4 mit Dezimalpunkt</translation>
     </message>
     <message>
-        <source>%1, column '%2': '%3' where feet from the foul line, 0 to %4, are expected</source>
+        <source>%1, column &apos;%2&apos;: &apos;%3&apos; where feet from the foul line, 0 to %4, are expected</source>
         <translation>%1, Spalte „%2“: „%3“, erwartet werden Fuß ab der Foullinie, 0 bis %4</translation>
     </message>
     <message>
-        <source>%1, column '%2': '%3' where a whole number from %4 to %5 is expected</source>
+        <source>%1, column &apos;%2&apos;: &apos;%3&apos; where a whole number from %4 to %5 is expected</source>
         <translation>%1, Spalte „%2“: „%3“, erwartet wird eine ganze Zahl von %4 bis %5</translation>
     </message>
     <message>
-        <source>%1, column '%2': '%3' has a comma where a decimal point is expected; a mapping may say decimal: comma</source>
+        <source>%1, column &apos;%2&apos;: &apos;%3&apos; has a comma where a decimal point is expected; a mapping may say decimal: comma</source>
         <translation>%1, Spalte „%2“: „%3“ hat ein Komma, wo ein Dezimalpunkt erwartet wird; eine Zuordnung darf decimal: comma sagen</translation>
     </message>
     <message>
-        <source>%1, column '%2': '%3' has a point where the mapping says that decimals have a comma</source>
+        <source>%1, column &apos;%2&apos;: &apos;%3&apos; has a point where the mapping says that decimals have a comma</source>
         <translation>%1, Spalte „%2“: „%3“ hat einen Punkt, obwohl Dezimalzahlen laut Zuordnung ein Komma haben</translation>
     </message>
     <message>
-        <source>%1, column '%2': '%3' where a time with its offset is expected, as 2026-11-12T18:30:00Z</source>
+        <source>%1, column &apos;%2&apos;: &apos;%3&apos; where a time with its offset is expected, as 2026-11-12T18:30:00Z</source>
         <translation>%1, Spalte „%2“: „%3“, erwartet wird ein Zeitpunkt mit Zeitverschiebung wie 2026-11-12T18:30:00Z</translation>
     </message>
     <message>
-        <source>%1, column '%2': '%3' where a date is expected, written as %4</source>
+        <source>%1, column &apos;%2&apos;: &apos;%3&apos; where a date is expected, written as %4</source>
         <translation>%1, Spalte „%2“: „%3“, erwartet wird ein Datum in der Form %4</translation>
     </message>
     <message>
-        <source>%1, column '%2': '%3' where a time of day is expected, written as %4</source>
+        <source>%1, column &apos;%2&apos;: &apos;%3&apos; where a time of day is expected, written as %4</source>
         <translation>%1, Spalte „%2“: „%3“, erwartet wird eine Uhrzeit in der Form %4</translation>
     </message>
     <message>
-        <source>%1, column '%2': '%3' where one of %4 is expected</source>
+        <source>%1, column &apos;%2&apos;: &apos;%3&apos; where one of %4 is expected</source>
         <translation>%1, Spalte „%2“: „%3“, erwartet wird eines von %4</translation>
     </message>
     <message>
-        <source>%1, column '%2': the centre has no '%3'</source>
+        <source>%1, column &apos;%2&apos;: the centre has no &apos;%3&apos;</source>
         <translation>%1, Spalte „%2“: „%3“ gibt es in diesem Center nicht</translation>
     </message>
     <message>
-        <source>%1: the column '%2' is no board of the lane; boards run from b1 to b39</source>
+        <source>%1: the column &apos;%2&apos; is no board of the lane; boards run from b1 to b39</source>
         <translation>%1: Die Spalte „%2“ ist keine Leiste der Bahn; es gibt b1 bis b39</translation>
     </message>
     <message>
@@ -8880,15 +9390,15 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: Auf keiner Leiste ist Film angegeben</translation>
     </message>
     <message>
-        <source>there is no pattern '%1'</source>
+        <source>there is no pattern &apos;%1&apos;</source>
         <translation>Es gibt kein Ölmuster „%1“</translation>
     </message>
     <message>
-        <source>there is no machine '%1'</source>
+        <source>there is no machine &apos;%1&apos;</source>
         <translation>Es gibt keine Ölmaschine „%1“</translation>
     </message>
     <message>
-        <source>'%1' is not a number of lanes from 1 to %2</source>
+        <source>&apos;%1&apos; is not a number of lanes from 1 to %2</source>
         <translation>„%1“ ist keine Anzahl von Bahnen von 1 bis %2</translation>
     </message>
     <message>
@@ -8932,11 +9442,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Prüfung, Bahn %1: Nichts wurde gemessen</translation>
     </message>
     <message>
-        <source>the record '%1' names a version of a pattern that does not exist</source>
+        <source>the record &apos;%1&apos; names a version of a pattern that does not exist</source>
         <translation>der Eintrag „%1“ nennt eine Fassung eines Musters, die es nicht gibt</translation>
     </message>
     <message>
-        <source>what the pattern '%1' says is not among its versions</source>
+        <source>what the pattern &apos;%1&apos; says is not among its versions</source>
         <translation>was das Muster „%1“ sagt, fehlt unter seinen Fassungen</translation>
     </message>
     <message>
@@ -8976,7 +9486,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Bestellt von %1</translation>
     </message>
     <message>
-        <source>%1: '%2' is not a currency; write three capital letters, as EUR</source>
+        <source>%1: &apos;%2&apos; is not a currency; write three capital letters, as EUR</source>
         <translation>%1: „%2“ ist keine Währung; drei Großbuchstaben, wie EUR</translation>
     </message>
     <message>
@@ -8984,7 +9494,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: einen Tag ab heute angeben, höchstens %2 Tage voraus</translation>
     </message>
     <message>
-        <source>there is no supplier '%1'</source>
+        <source>there is no supplier &apos;%1&apos;</source>
         <translation>es gibt keinen Lieferanten „%1“</translation>
     </message>
     <message>
@@ -8992,19 +9502,19 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>es gibt nichts zu bestellen, daher wurde keine Seite geschrieben</translation>
     </message>
     <message>
-        <source>'%1' has been moved already and keeps its unit</source>
+        <source>&apos;%1&apos; has been moved already and keeps its unit</source>
         <translation>„%1“ wurde schon bewegt und behält seine Einheit</translation>
     </message>
     <message>
-        <source>the supply '%1' has no name</source>
+        <source>the supply &apos;%1&apos; has no name</source>
         <translation>der Vorrat „%1“ hat keinen Namen</translation>
     </message>
     <message>
-        <source>two supplies are called '%1'</source>
+        <source>two supplies are called &apos;%1&apos;</source>
         <translation>zwei Vorräte heißen „%1“</translation>
     </message>
     <message>
-        <source>%1: the id '%2' belongs to the ledger itself</source>
+        <source>%1: the id &apos;%2&apos; belongs to the ledger itself</source>
         <translation>%1: die Kennung „%2“ gehört dem Lagerbuch selbst</translation>
     </message>
     <message>
@@ -9040,7 +9550,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: nur Öl und Reiniger werden aus den Tanks der Maschinen verbraucht</translation>
     </message>
     <message>
-        <source>the supplier '%1' has no name</source>
+        <source>the supplier &apos;%1&apos; has no name</source>
         <translation>der Lieferant „%1“ hat keinen Namen</translation>
     </message>
     <message>
@@ -9056,7 +9566,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: ein Preis ist negativ oder größer als möglich</translation>
     </message>
     <message>
-        <source>%1: a price is in '%2', but the centre buys in %3</source>
+        <source>%1: a price is in &apos;%2&apos;, but the centre buys in %3</source>
         <translation>%1: ein Preis ist in „%2“, die Anlage kauft aber in %3</translation>
     </message>
     <message>
@@ -9088,11 +9598,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: %2 Preise; erlaubt sind %3</translation>
     </message>
     <message>
-        <source>the article '%1…' is too long</source>
+        <source>the article &apos;%1…&apos; is too long</source>
         <translation>der Artikel „%1…“ ist zu lang</translation>
     </message>
     <message>
-        <source>the number '%1…' is too long</source>
+        <source>the number &apos;%1…&apos; is too long</source>
         <translation>die Nummer „%1…“ ist zu lang</translation>
     </message>
     <message>
@@ -9124,19 +9634,19 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: %3 gezählt, wo das Bestandsbuch %2 hat; die Einheit prüfen und bestätigen</translation>
     </message>
     <message>
-        <source>the movement '%1' moves nothing</source>
+        <source>the movement &apos;%1&apos; moves nothing</source>
         <translation>die Bewegung „%1“ bewegt nichts</translation>
     </message>
     <message>
-        <source>the movement '%1' has %2 entries; there may be %3</source>
+        <source>the movement &apos;%1&apos; has %2 entries; there may be %3</source>
         <translation>die Bewegung „%1“ hat %2 Posten; erlaubt sind %3</translation>
     </message>
     <message>
-        <source>the movement '%1' is for %2, after it was recorded</source>
+        <source>the movement &apos;%1&apos; is for %2, after it was recorded</source>
         <translation>die Bewegung „%1“ gilt für %2, nach ihrer Aufzeichnung</translation>
     </message>
     <message>
-        <source>there is no supply '%1'; nothing was booked</source>
+        <source>there is no supply &apos;%1&apos;; nothing was booked</source>
         <translation>es gibt keinen Vorrat „%1“; nichts wurde gebucht</translation>
     </message>
     <message>
@@ -9164,23 +9674,23 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: %2 sollten entnommen werden, wo %3 sind; nichts wurde gebucht</translation>
     </message>
     <message>
-        <source>%1: %2 were to be taken from the container '%4', which holds %3; nothing was booked</source>
+        <source>%1: %2 were to be taken from the container &apos;%4&apos;, which holds %3; nothing was booked</source>
         <translation>%1: %2 sollten aus dem Gebinde „%4“ entnommen werden, das %3 enthält; nichts wurde gebucht</translation>
     </message>
     <message>
-        <source>the movement '%1' is not the opposite of what it takes back; nothing was booked</source>
+        <source>the movement &apos;%1&apos; is not the opposite of what it takes back; nothing was booked</source>
         <translation>die Bewegung „%1“ ist nicht das Gegenteil dessen, was sie zurücknimmt; nichts wurde gebucht</translation>
     </message>
     <message>
-        <source>the count '%1' counts nothing</source>
+        <source>the count &apos;%1&apos; counts nothing</source>
         <translation>die Zählung „%1“ zählt nichts</translation>
     </message>
     <message>
-        <source>the count '%1' has %2 lines; there may be %3</source>
+        <source>the count &apos;%1&apos; has %2 lines; there may be %3</source>
         <translation>die Zählung „%1“ hat %2 Zeilen; erlaubt sind %3</translation>
     </message>
     <message>
-        <source>there is no supply '%1'; nothing was recorded</source>
+        <source>there is no supply &apos;%1&apos;; nothing was recorded</source>
         <translation>es gibt keinen Vorrat „%1“; nichts wurde aufgezeichnet</translation>
     </message>
     <message>
@@ -9196,7 +9706,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: derselbe Ort wurde zweimal gezählt</translation>
     </message>
     <message>
-        <source>%1: there is no supply '%2'; nothing was recorded</source>
+        <source>%1: there is no supply &apos;%2&apos;; nothing was recorded</source>
         <translation>%1: es gibt keinen Vorrat „%2“; nichts wurde aufgezeichnet</translation>
     </message>
     <message>
@@ -9204,35 +9714,35 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: die falsche Einheit für %2; richtig ist %3. Nichts wurde aufgezeichnet</translation>
     </message>
     <message>
-        <source>entries without their movement: '%1'</source>
+        <source>entries without their movement: &apos;%1&apos;</source>
         <translation>Posten ohne ihre Bewegung: „%1“</translation>
     </message>
     <message>
-        <source>entries in another month than their movement: '%1'</source>
+        <source>entries in another month than their movement: &apos;%1&apos;</source>
         <translation>Posten in einem anderen Monat als ihre Bewegung: „%1“</translation>
     </message>
     <message>
-        <source>the movement '%1' does not sum to zero for %2</source>
+        <source>the movement &apos;%1&apos; does not sum to zero for %2</source>
         <translation>die Bewegung „%1“ geht für %2 nicht auf</translation>
     </message>
     <message>
-        <source>the movement '%1' cannot be (%2)</source>
+        <source>the movement &apos;%1&apos; cannot be (%2)</source>
         <translation>die Bewegung „%1“ ist unmöglich (%2)</translation>
     </message>
     <message>
-        <source>the movement '%1' is not the opposite of what it takes back</source>
+        <source>the movement &apos;%1&apos; is not the opposite of what it takes back</source>
         <translation>die Bewegung „%1“ ist nicht das Gegenteil dessen, was sie zurücknimmt</translation>
     </message>
     <message>
-        <source>the movement '%1' comes from something that does not exist</source>
+        <source>the movement &apos;%1&apos; comes from something that does not exist</source>
         <translation>die Bewegung „%1“ stammt aus etwas, das es nicht gibt</translation>
     </message>
     <message>
-        <source>%1 names the supply '%2', which does not exist</source>
+        <source>%1 names the supply &apos;%2&apos;, which does not exist</source>
         <translation>%1 nennt den Vorrat „%2“, den es nicht gibt</translation>
     </message>
     <message>
-        <source>less than nothing is left of '%1' somewhere, and no movement says so</source>
+        <source>less than nothing is left of &apos;%1&apos; somewhere, and no movement says so</source>
         <translation>von „%1“ liegt irgendwo weniger als nichts, und keine Bewegung sagt es</translation>
     </message>
     <message>
@@ -9424,7 +9934,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: %2 nimmt keine Bestellungen an, die in der geplanten Zeit ankämen</translation>
     </message>
     <message>
-        <source>%1: article '%3' of %2 is left out; its pack, prices or currency cannot be used</source>
+        <source>%1: article &apos;%3&apos; of %2 is left out; its pack, prices or currency cannot be used</source>
         <translation>%1: Artikel „%3“ von %2 bleibt weg; Packung, Preise oder Währung sind nicht brauchbar</translation>
     </message>
     <message>
@@ -9456,7 +9966,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: Von denen, die es verkaufen, wurde nur %2 betrachtet, für sich allein am günstigsten</translation>
     </message>
     <message>
-        <source>%1: planned in packs of one size, article '%3' of %2, because so many are needed</source>
+        <source>%1: planned in packs of one size, article &apos;%3&apos; of %2, because so many are needed</source>
         <translation>%1: in Packungen einer Größe geplant, Artikel „%3“ von %2, weil so viele nötig sind</translation>
     </message>
     <message>
@@ -9572,23 +10082,23 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Arbeit, die keine Veranstaltung braucht: %1.</translation>
     </message>
     <message>
-        <source>%1, column '%2': '%3' where a number from 0 to %4 is expected</source>
+        <source>%1, column &apos;%2&apos;: &apos;%3&apos; where a number from 0 to %4 is expected</source>
         <translation>%1, Spalte „%2“: „%3“, wo eine Zahl von 0 bis %4 erwartet wird</translation>
     </message>
     <message>
-        <source>%1, column '%2': '%3' where money is expected, with %4 decimals at most</source>
+        <source>%1, column &apos;%2&apos;: &apos;%3&apos; where money is expected, with %4 decimals at most</source>
         <translation>%1, Spalte „%2“: „%3“, wo ein Geldbetrag mit höchstens %4 Nachkommastellen erwartet wird</translation>
     </message>
     <message>
-        <source>%1, column '%2': the unit is missing; there are %4</source>
+        <source>%1, column &apos;%2&apos;: the unit is missing; there are %4</source>
         <translation>%1, Spalte „%2“: die Einheit fehlt; es gibt %4</translation>
     </message>
     <message>
-        <source>%1, column '%2': '%3' is still to come</source>
+        <source>%1, column &apos;%2&apos;: &apos;%3&apos; is still to come</source>
         <translation>%1, Spalte „%2“: „%3“ liegt in der Zukunft</translation>
     </message>
     <message>
-        <source>%1, column '%2': no tank of '%3' is for %4</source>
+        <source>%1, column &apos;%2&apos;: no tank of &apos;%3&apos; is for %4</source>
         <translation>%1, Spalte „%2“: kein Tank von „%3“ ist für %4</translation>
     </message>
     <message>
@@ -9596,15 +10106,15 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: dieser Platz steht schon in Zeile %2</translation>
     </message>
     <message>
-        <source>%1, column '%2': '%3'; a price list is of one supplier, named in its first row</source>
+        <source>%1, column &apos;%2&apos;: &apos;%3&apos;; a price list is of one supplier, named in its first row</source>
         <translation>%1, Spalte „%2“: „%3“; eine Preisliste ist von einem Lieferanten, dem ihrer ersten Zeile</translation>
     </message>
     <message>
-        <source>%1, column '%2': from %3 packs; the price before it ends at %4</source>
+        <source>%1, column &apos;%2&apos;: from %3 packs; the price before it ends at %4</source>
         <translation>%1, Spalte „%2“: ab %3 Gebinden; der Preis davor endet bei %4</translation>
     </message>
     <message>
-        <source>%1, column '%2': from %3 packs; the price before it goes on to %4</source>
+        <source>%1, column &apos;%2&apos;: from %3 packs; the price before it goes on to %4</source>
         <translation>%1, Spalte „%2“: ab %3 Gebinden; der Preis davor gilt bis %4</translation>
     </message>
     <message>
@@ -9620,11 +10130,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: %2: %3 je Gebinde, weit von den jetzigen %4; die Nachkommastellen prüfen</translation>
     </message>
     <message>
-        <source>there are no rows '%1' of a plan; there are jobs, costs and staff-hours</source>
+        <source>there are no rows &apos;%1&apos; of a plan; there are jobs, costs and staff-hours</source>
         <translation>Zeilen &apos;%1&apos; gibt es von einem Plan nicht; es gibt jobs, costs und staff-hours</translation>
     </message>
     <message>
-        <source>of a plan only --kind staff-hours has a --pdf; the day's sheet has one too</source>
+        <source>of a plan only --kind staff-hours has a --pdf; the day&apos;s sheet has one too</source>
         <translation>von einem Plan hat nur --kind staff-hours ein --pdf; der Auftragszettel des Tages hat auch eines</translation>
     </message>
     <message>
@@ -9772,6 +10282,331 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>about 1 in %1 weeks</source>
         <translation>etwa 1 in %1 Wochen</translation>
+    </message>
+    <message>
+        <source>Service</source>
+        <translation>Wartung</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done by, on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The house</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more until %1</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>the service item &apos;%1&apos; has no name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the duty &apos;%1&apos; has no name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: there are two duties with one id</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: never falls due; say after how much, or on which dates</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: due after %2 is less than possible or beyond reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: only days are counted where there is no machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: one meter is counted twice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 minutes of work are not possible</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 of a part cannot be taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no service item &apos;%1&apos;; nothing was recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has no duty &apos;%2&apos;; nothing was recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 is still to come; a service is recorded when it is done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: say which duty was done, or what was found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: no %3 minutes for &apos;%2&apos; before it is due, with the machine in its bay and somebody there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: more was taken than the ledger has; recorded and flagged. Count it, or book what arrived</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 is still to come; a counter is recorded when it is read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: a counter cannot show %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: machines have counters of lanes, runs and minutes only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: the counter runs backwards, from %3 to %2; if it was replaced, say so. Nothing was recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what the run &apos;%1&apos; did is missing from the meters, or counted though it was corrected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Services: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>had failed first: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cushion brush</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>buffer brush</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>squeegee</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>filter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nozzles and lines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wheels and belts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>charger</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>approach</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gutter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other item</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inspect</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>replace</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>calibrate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>anyone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lead only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>licensed person only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>done in time</source>
+        <translation>rechtzeitig erledigt</translation>
+    </message>
+    <message>
+        <source>had failed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>looked at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>withdrawn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s) over</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s) left</source>
+        <translation type="unfinished">
+            <numerusform>noch %n Bahn</numerusform>
+            <numerusform>noch %n Bahnen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) over</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) left</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 of work over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of work left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) over</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) left</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>never recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 at the earliest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>overdue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2 to %3)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>missing: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 lanes, %2 runs, %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> (late: no room before)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is serviced yet: begin with the templates.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Overdue: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Due today: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing falls due in the time ahead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is due today. Next: %1, %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When it fits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation type="unfinished">%1 (%2)</translation>
+    </message>
+    <message>
+        <source>takes %1: %2</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 </TS>

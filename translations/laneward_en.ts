@@ -338,10 +338,10 @@
 <context>
     <name>laneward::JobDetails</name>
     <message numerus="yes">
-        <source>%n lane(s) of the pack's charge</source>
+        <source>%n lane(s) of the pack&apos;s charge</source>
         <translation>
-            <numerusform>%n lane of the pack's charge</numerusform>
-            <numerusform>%n lanes of the pack's charge</numerusform>
+            <numerusform>%n lane of the pack&apos;s charge</numerusform>
+            <numerusform>%n lanes of the pack&apos;s charge</numerusform>
         </translation>
     </message>
 </context>
@@ -650,10 +650,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>a further person in the shift '%1' (%n in all)</source>
+        <source>a further person in the shift &apos;%1&apos; (%n in all)</source>
         <translation>
-            <numerusform>a further person in the shift '%1' (%n in all)</numerusform>
-            <numerusform>a further person in the shift '%1' (%n in all)</numerusform>
+            <numerusform>a further person in the shift &apos;%1&apos; (%n in all)</numerusform>
+            <numerusform>a further person in the shift &apos;%1&apos; (%n in all)</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -787,6 +787,55 @@
         <translation>
             <numerusform>%1 runs out a day later (%2).</numerusform>
             <numerusform>%1 runs out %n days later (%2).</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more until %1</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s) over</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s) left</source>
+        <translation type="unfinished">
+            <numerusform>%n lane left</numerusform>
+            <numerusform>%n lanes left</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) over</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) left</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) over</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) left</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
         </translation>
     </message>
 </context>
