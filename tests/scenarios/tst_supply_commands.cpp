@@ -70,7 +70,7 @@ void SupplyCommandsTest::forecastJson() {
     const Answer answer = m_folder.run({"forecast", "--format", "json"});
     QCOMPARE(answer.status, 0);
     const QJsonArray supplies = answer.json()["supplies"].toArray();
-    QCOMPARE(supplies.size(), 8);
+    QCOMPARE(supplies.size(), 9);
     int ranges = 0;
     for (const QJsonValue& value : supplies) {
         const QJsonObject line = value.toObject();
@@ -144,7 +144,7 @@ void SupplyCommandsTest::theForecastOfTodayIsKeptOnce() {
     const QJsonArray once = kept();
     QCOMPARE(once.size(), before.size() + 1);
     QVERIFY(once.last()["day"].toString() > before.last()["day"].toString());
-    QCOMPARE(once.last()["supplies"].toArray().size(), 8);
+    QCOMPARE(once.last()["supplies"].toArray().size(), 9);
     QCOMPARE(command({"--centre", centre, "forecast", "--due"}).err, QString());
     QCOMPARE(kept(), once);
     const Answer sound = command({"--centre", centre, "check"});
