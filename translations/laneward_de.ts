@@ -883,7 +883,7 @@
     </message>
     <message>
         <source>what falls due and when it fits; --pdf writes one page for the wall; --history what was done</source>
-        <translation type="unfinished"></translation>
+        <translation>was fällig wird und wann es passt; --pdf schreibt eine Seite für die Wand; --history was getan wurde</translation>
     </message>
 </context>
 <context>
@@ -6930,363 +6930,363 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <name>service</name>
     <message>
         <source>Intervals: common practice, no source. The machine&apos;s own instructions decide.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstände: übliche Praxis, ohne Quelle. Die Anleitung der Maschine entscheidet.</translation>
     </message>
     <message>
         <source>Switch the machine off and isolate it</source>
-        <translation type="unfinished"></translation>
+        <translation>Maschine ausschalten und vom Strom trennen</translation>
     </message>
     <message>
         <source>Close all covers and try it out on one lane</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Deckel schließen und auf einer Bahn ausprobieren</translation>
     </message>
     <message>
         <source>Cushion brush</source>
-        <translation type="unfinished"></translation>
+        <translation>Auflagebürste</translation>
     </message>
     <message>
         <source>Inspect the cushion brush</source>
-        <translation type="unfinished"></translation>
+        <translation>Auflagebürste prüfen</translation>
     </message>
     <message>
         <source>Look for bent, short or missing bristles and for hair on the shaft</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf verbogene, kurze oder fehlende Borsten und Haare auf der Welle achten</translation>
     </message>
     <message>
         <source>See that it touches the lane alike over its whole width</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfen, ob sie die Bahn auf ganzer Breite gleich berührt</translation>
     </message>
     <message>
         <source>Clean the cushion brush</source>
-        <translation type="unfinished"></translation>
+        <translation>Auflagebürste reinigen</translation>
     </message>
     <message>
         <source>Comb out fluff and wipe the bristles with a cloth and lane cleaner</source>
-        <translation type="unfinished"></translation>
+        <translation>Flusen auskämmen und die Borsten mit Tuch und Bahnreiniger abwischen</translation>
     </message>
     <message>
         <source>Let it dry before the next run</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem nächsten Lauf trocknen lassen</translation>
     </message>
     <message>
         <source>Turn the cushion brush end for end</source>
-        <translation type="unfinished"></translation>
+        <translation>Auflagebürste umdrehen</translation>
     </message>
     <message>
         <source>Take the brush out, turn it end for end and put it back</source>
-        <translation type="unfinished"></translation>
+        <translation>Bürste herausnehmen, die Enden tauschen und wieder einsetzen</translation>
     </message>
     <message>
         <source>Replace the cushion brush</source>
-        <translation type="unfinished"></translation>
+        <translation>Auflagebürste ersetzen</translation>
     </message>
     <message>
         <source>Take the worn brush out and clean its seat</source>
-        <translation type="unfinished"></translation>
+        <translation>Verschlissene Bürste herausnehmen und ihren Sitz reinigen</translation>
     </message>
     <message>
         <source>Put the new one in and set its height by the machine&apos;s instructions</source>
-        <translation type="unfinished"></translation>
+        <translation>Die neue einsetzen und ihre Höhe nach der Anleitung der Maschine einstellen</translation>
     </message>
     <message>
         <source>Take a tape reading before play</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem Spiel eine Bandmessung machen</translation>
     </message>
     <message>
         <source>Buffer brush</source>
-        <translation type="unfinished"></translation>
+        <translation>Verteilbürste</translation>
     </message>
     <message>
         <source>Clean the buffer brush</source>
-        <translation type="unfinished"></translation>
+        <translation>Verteilbürste reinigen</translation>
     </message>
     <message>
         <source>Wipe conditioner and fluff off the bristles with a dry cloth</source>
-        <translation type="unfinished"></translation>
+        <translation>Bahnöl und Flusen mit einem trockenen Tuch von den Borsten wischen</translation>
     </message>
     <message>
         <source>Replace the buffer brush</source>
-        <translation type="unfinished"></translation>
+        <translation>Verteilbürste ersetzen</translation>
     </message>
     <message>
         <source>Take the worn brush out and put the new one in</source>
-        <translation type="unfinished"></translation>
+        <translation>Verschlissene Bürste herausnehmen und die neue einsetzen</translation>
     </message>
     <message>
         <source>Squeegee blades</source>
-        <translation type="unfinished"></translation>
+        <translation>Abziehlippen</translation>
     </message>
     <message>
         <source>Clean the squeegee blades</source>
-        <translation type="unfinished"></translation>
+        <translation>Abziehlippen reinigen</translation>
     </message>
     <message>
         <source>Wipe both blades and the channel behind them; look for nicks</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide Lippen und die Rinne dahinter abwischen; auf Kerben achten</translation>
     </message>
     <message>
         <source>After a run no wet streak may be left on the lane</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach einem Lauf darf kein nasser Streifen auf der Bahn bleiben</translation>
     </message>
     <message>
         <source>Turn the squeegee blades</source>
-        <translation type="unfinished"></translation>
+        <translation>Abziehlippen wenden</translation>
     </message>
     <message>
         <source>Turn both blades to an unused edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide Lippen auf eine unbenutzte Kante wenden</translation>
     </message>
     <message>
         <source>Replace the squeegee blades</source>
-        <translation type="unfinished"></translation>
+        <translation>Abziehlippen ersetzen</translation>
     </message>
     <message>
         <source>Take both blades out and clean their holders</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide Lippen herausnehmen und ihre Halter reinigen</translation>
     </message>
     <message>
         <source>Put the new ones in without a wave and tighten from the middle outwards</source>
-        <translation type="unfinished"></translation>
+        <translation>Die neuen ohne Welle einsetzen und von der Mitte nach außen festziehen</translation>
     </message>
     <message>
         <source>Cloth roll</source>
-        <translation type="unfinished"></translation>
+        <translation>Tuchrolle</translation>
     </message>
     <message>
         <source>Inspect the way of the cloth</source>
-        <translation type="unfinished"></translation>
+        <translation>Tuchlauf prüfen</translation>
     </message>
     <message>
         <source>See that the cloth runs straight and that its roller turns freely</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfen, ob das Tuch gerade läuft und seine Walze frei dreht</translation>
     </message>
     <message>
         <source>Put a new cloth roll in</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Tuchrolle einlegen</translation>
     </message>
     <message>
         <source>Take the used cloth out and put it into the bin for oily waste</source>
-        <translation type="unfinished"></translation>
+        <translation>Benutztes Tuch herausnehmen und in den Behälter für ölige Abfälle geben</translation>
     </message>
     <message>
         <source>Thread the new roll and see that the cloth touches the lane alike</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Rolle einfädeln und prüfen, ob das Tuch die Bahn gleichmäßig berührt</translation>
     </message>
     <message>
         <source>Waste tank</source>
-        <translation type="unfinished"></translation>
+        <translation>Schmutztank</translation>
     </message>
     <message>
         <source>Empty and rinse the waste tank</source>
-        <translation type="unfinished"></translation>
+        <translation>Schmutztank leeren und spülen</translation>
     </message>
     <message>
         <source>Empty it into the marked container, whatever its level</source>
-        <translation type="unfinished"></translation>
+        <translation>In den bezeichneten Behälter leeren, gleich wie voll er ist</translation>
     </message>
     <message>
         <source>Rinse it with little water; the rinse goes into the container too</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit wenig Wasser spülen; auch das Spülwasser kommt in den Behälter</translation>
     </message>
     <message>
         <source>Clean the waste tank and its float</source>
-        <translation type="unfinished"></translation>
+        <translation>Schmutztank und Schwimmer reinigen</translation>
     </message>
     <message>
         <source>Wash out sludge; see that the float moves freely and its switch stops the machine</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlamm auswaschen; prüfen, ob der Schwimmer frei geht und sein Schalter die Maschine anhält</translation>
     </message>
     <message>
         <source>Check lid and hoses for leaks</source>
-        <translation type="unfinished"></translation>
+        <translation>Deckel und Schläuche auf Dichtheit prüfen</translation>
     </message>
     <message>
         <source>Filters</source>
-        <translation type="unfinished"></translation>
+        <translation>Filter</translation>
     </message>
     <message>
         <source>Clean the filters</source>
-        <translation type="unfinished"></translation>
+        <translation>Filter reinigen</translation>
     </message>
     <message>
         <source>Take out each filter, rinse or blow it clean and put it back dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeden Filter herausnehmen, ausspülen oder ausblasen und trocken wieder einsetzen</translation>
     </message>
     <message>
         <source>Replace the waste filter</source>
-        <translation type="unfinished"></translation>
+        <translation>Schmutzfilter ersetzen</translation>
     </message>
     <message>
         <source>Put a new filter in; look at the seal</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuen Filter einsetzen; auf die Dichtung achten</translation>
     </message>
     <message>
         <source>Nozzles and lines</source>
-        <translation type="unfinished"></translation>
+        <translation>Düsen und Leitungen</translation>
     </message>
     <message>
         <source>Clean the nozzles</source>
-        <translation type="unfinished"></translation>
+        <translation>Düsen reinigen</translation>
     </message>
     <message>
         <source>Wipe each nozzle with a soft cloth; no wire, no pin</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Düse mit einem weichen Tuch abwischen; kein Draht, keine Nadel</translation>
     </message>
     <message>
         <source>Spray onto paper: all alike, none drips</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf Papier sprühen: alle gleich, keine tropft</translation>
     </message>
     <message>
         <source>Flush the lines</source>
-        <translation type="unfinished"></translation>
+        <translation>Leitungen spülen</translation>
     </message>
     <message>
         <source>Drain the tanks into clean cans</source>
-        <translation type="unfinished"></translation>
+        <translation>Tanks in saubere Kannen ablassen</translation>
     </message>
     <message>
         <source>Flush the lines by the machine&apos;s instructions, then fill and bleed them</source>
-        <translation type="unfinished"></translation>
+        <translation>Leitungen nach der Anleitung der Maschine spülen, dann füllen und entlüften</translation>
     </message>
     <message>
         <source>Measure the output</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausstoß messen</translation>
     </message>
     <message>
         <source>Catch the output of a measured time in a graduated cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Ausstoß einer gemessenen Zeit in einem Messzylinder auffangen</translation>
     </message>
     <message>
         <source>Compare it with the recipe; correct by the machine&apos;s instructions and note both</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit dem Rezept vergleichen; nach der Anleitung der Maschine berichtigen und beides notieren</translation>
     </message>
     <message>
         <source>Wheels and belts</source>
-        <translation type="unfinished"></translation>
+        <translation>Räder und Riemen</translation>
     </message>
     <message>
         <source>Clean the wheels</source>
-        <translation type="unfinished"></translation>
+        <translation>Räder reinigen</translation>
     </message>
     <message>
         <source>Wipe conditioner off all wheels; take out hair and threads</source>
-        <translation type="unfinished"></translation>
+        <translation>Bahnöl von allen Rädern wischen; Haare und Fäden entfernen</translation>
     </message>
     <message>
         <source>Inspect belts and chains</source>
-        <translation type="unfinished"></translation>
+        <translation>Riemen und Ketten prüfen</translation>
     </message>
     <message>
         <source>Look for cracks, fraying and slack; set the tension by the instructions</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf Risse, Ausfransen und Spiel achten; Spannung nach der Anleitung einstellen</translation>
     </message>
     <message>
         <source>Replace the drive belt</source>
-        <translation type="unfinished"></translation>
+        <translation>Antriebsriemen ersetzen</translation>
     </message>
     <message>
         <source>Put the new belt on, set its tension and mark the date on the cover</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuen Riemen auflegen, spannen und das Datum auf dem Deckel vermerken</translation>
     </message>
     <message>
         <source>Pack</source>
-        <translation type="unfinished"></translation>
+        <translation>Akku</translation>
     </message>
     <message>
         <source>Inspect the pack</source>
-        <translation type="unfinished"></translation>
+        <translation>Akku prüfen</translation>
     </message>
     <message>
         <source>Charger off and unplugged; read the rested volts and write them down</source>
-        <translation type="unfinished"></translation>
+        <translation>Ladegerät aus und ausgesteckt; Ruhespannung ablesen und aufschreiben</translation>
     </message>
     <message>
         <source>Look for swelling, leaks and loose or green terminals</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf Schwellungen, Lecks und lose oder grüne Klemmen achten</translation>
     </message>
     <message>
         <source>Replace the pack</source>
-        <translation type="unfinished"></translation>
+        <translation>Akku ersetzen</translation>
     </message>
     <message>
         <source>Charger off and unplugged; two people or a lift take the pack out</source>
-        <translation type="unfinished"></translation>
+        <translation>Ladegerät aus und ausgesteckt; zwei Personen oder ein Lift nehmen den Akku heraus</translation>
     </message>
     <message>
         <source>Put the new one in, poles as marked; give the old one back for recycling</source>
-        <translation type="unfinished"></translation>
+        <translation>Den neuen einsetzen, Pole wie bezeichnet; den alten zur Verwertung zurückgeben</translation>
     </message>
     <message>
         <source>Charger</source>
-        <translation type="unfinished"></translation>
+        <translation>Ladegerät</translation>
     </message>
     <message>
         <source>Inspect the charger</source>
-        <translation type="unfinished"></translation>
+        <translation>Ladegerät prüfen</translation>
     </message>
     <message>
         <source>Unplug it; look at cable, plug and fan; air can reach it from all sides</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausstecken; Kabel, Stecker und Lüfter ansehen; Luft kommt von allen Seiten heran</translation>
     </message>
     <message>
         <source>What is damaged goes out of use until a licensed person has seen it</source>
-        <translation type="unfinished"></translation>
+        <translation>Was beschädigt ist, wird nicht benutzt, bis eine Fachkraft es gesehen hat</translation>
     </message>
     <message>
         <source>Approaches</source>
-        <translation type="unfinished"></translation>
+        <translation>Anläufe</translation>
     </message>
     <message>
         <source>Clean the approaches</source>
-        <translation type="unfinished"></translation>
+        <translation>Anläufe reinigen</translation>
     </message>
     <message>
         <source>Dust first, away from the lanes</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst abstauben, von den Bahnen weg</translation>
     </message>
     <message>
         <source>Wipe with approach cleaner only, on a cloth: no water, no household soap, no lane cleaner</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur mit Anlaufreiniger auf einem Tuch wischen: kein Wasser, keine Haushaltsseife, kein Bahnreiniger</translation>
     </message>
     <message>
         <source>Let it dry; try the slide before play</source>
-        <translation type="unfinished"></translation>
+        <translation>Trocknen lassen; vor dem Spiel das Gleiten probieren</translation>
     </message>
     <message>
         <source>Inspect the approaches</source>
-        <translation type="unfinished"></translation>
+        <translation>Anläufe prüfen</translation>
     </message>
     <message>
         <source>Look for sticky or slippery places, splinters and raised dots</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf klebrige oder rutschige Stellen, Splitter und abstehende Punkte achten</translation>
     </message>
     <message>
         <source>Close a pair whose approach is not safe</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Bahnenpaar sperren, dessen Anlauf nicht sicher ist</translation>
     </message>
     <message>
         <source>Gutters</source>
-        <translation type="unfinished"></translation>
+        <translation>Rinnen</translation>
     </message>
     <message>
         <source>Clean the gutters</source>
-        <translation type="unfinished"></translation>
+        <translation>Rinnen reinigen</translation>
     </message>
     <message>
         <source>Pinsetters of the pair off and locked out</source>
-        <translation type="unfinished"></translation>
+        <translation>Pinsetter des Bahnenpaars aus und gegen Einschalten gesichert</translation>
     </message>
     <message>
         <source>Wipe conditioner and dust out of each gutter; keep off the lane</source>
-        <translation type="unfinished"></translation>
+        <translation>Bahnöl und Staub aus jeder Rinne wischen; die Bahn nicht betreten</translation>
     </message>
     <message>
         <source>Inspect gutters and caps</source>
-        <translation type="unfinished"></translation>
+        <translation>Rinnen und Abdeckungen prüfen</translation>
     </message>
     <message>
         <source>Look for loose joints, cracks and caps that stand up</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf lose Stöße, Risse und abstehende Abdeckungen achten</translation>
     </message>
 </context>
 <context>
@@ -10289,186 +10289,186 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     </message>
     <message>
         <source>Due</source>
-        <translation type="unfinished"></translation>
+        <translation>Fällig</translation>
     </message>
     <message>
         <source>Done by, on</source>
-        <translation type="unfinished"></translation>
+        <translation>Erledigt von, am</translation>
     </message>
     <message>
         <source>The house</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Haus</translation>
     </message>
     <message numerus="yes">
         <source>%n more until %1</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n weitere bis %1 / %n weitere bis %1</numerusform>
+            <numerusform>%n weitere bis %1 / %n weitere bis %1</numerusform>
         </translation>
     </message>
     <message>
         <source>the service item &apos;%1&apos; has no name</source>
-        <translation type="unfinished"></translation>
+        <translation>das Wartungsteil „%1“ hat keinen Namen</translation>
     </message>
     <message>
         <source>the duty &apos;%1&apos; has no name</source>
-        <translation type="unfinished"></translation>
+        <translation>die Aufgabe „%1“ hat keinen Namen</translation>
     </message>
     <message>
         <source>%1: there are two duties with one id</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: zwei Aufgaben haben dieselbe Kennung</translation>
     </message>
     <message>
         <source>%1: never falls due; say after how much, or on which dates</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: wird nie fällig; angeben, nach wie viel oder an welchen Tagen</translation>
     </message>
     <message>
         <source>%1: due after %2 is less than possible or beyond reason</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: fällig nach %2 ist weniger als möglich oder unsinnig viel</translation>
     </message>
     <message>
         <source>%1: only days are counted where there is no machine</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: ohne Maschine werden nur Tage gezählt</translation>
     </message>
     <message>
         <source>%1: one meter is counted twice</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: ein Zähler steht zweimal da</translation>
     </message>
     <message>
         <source>%1: %2 minutes of work are not possible</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 Minuten Arbeit sind nicht möglich</translation>
     </message>
     <message>
         <source>%1: %2 of a part cannot be taken</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 eines Teils können nicht entnommen werden</translation>
     </message>
     <message>
         <source>there is no service item &apos;%1&apos;; nothing was recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt kein Wartungsteil „%1“; nichts wurde eingetragen</translation>
     </message>
     <message>
         <source>%1 has no duty &apos;%2&apos;; nothing was recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hat keine Aufgabe „%2“; nichts wurde eingetragen</translation>
     </message>
     <message>
         <source>%1: %2 is still to come; a service is recorded when it is done</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 steht noch bevor; eine Wartung wird eingetragen, wenn sie getan ist</translation>
     </message>
     <message>
         <source>%1: say which duty was done, or what was found</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: angeben, welche Aufgabe erledigt oder was gefunden wurde</translation>
     </message>
     <message>
         <source>%1: no %3 minutes for &apos;%2&apos; before it is due, with the machine in its bay and somebody there</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: keine %3 Minuten für „%2“ vor der Fälligkeit, in denen die Maschine an ihrem Platz und jemand da ist</translation>
     </message>
     <message>
         <source>%1: more was taken than the ledger has; recorded and flagged. Count it, or book what arrived</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: mehr entnommen, als das Bestandsbuch hat; eingetragen und gekennzeichnet. Zählen oder buchen, was gekommen ist</translation>
     </message>
     <message>
         <source>%1: %2 is still to come; a counter is recorded when it is read</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 steht noch bevor; ein Zähler wird eingetragen, wenn er abgelesen ist</translation>
     </message>
     <message>
         <source>%1: a counter cannot show %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: ein Zähler kann nicht %2 zeigen</translation>
     </message>
     <message>
         <source>%1: machines have counters of lanes, runs and minutes only</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Maschinen haben nur Zähler für Bahnen, Läufe und Minuten</translation>
     </message>
     <message>
         <source>%1: the counter runs backwards, from %3 to %2; if it was replaced, say so. Nothing was recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: der Zähler läuft rückwärts, von %3 auf %2; wurde er ersetzt, ist das anzugeben. Nichts wurde eingetragen</translation>
     </message>
     <message>
         <source>what the run &apos;%1&apos; did is missing from the meters, or counted though it was corrected</source>
-        <translation type="unfinished"></translation>
+        <translation>was der Lauf „%1“ getan hat, fehlt in den Zählern oder zählt, obwohl er berichtigt wurde</translation>
     </message>
     <message>
         <source>Services: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Wartungen: %1</translation>
     </message>
     <message>
         <source>had failed first: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>vorher ausgefallen: %1</translation>
     </message>
     <message>
         <source>cushion brush</source>
-        <translation type="unfinished"></translation>
+        <translation>Auflagebürste</translation>
     </message>
     <message>
         <source>buffer brush</source>
-        <translation type="unfinished"></translation>
+        <translation>Verteilbürste</translation>
     </message>
     <message>
         <source>squeegee</source>
-        <translation type="unfinished"></translation>
+        <translation>Abziehlippe</translation>
     </message>
     <message>
         <source>filter</source>
-        <translation type="unfinished"></translation>
+        <translation>Filter</translation>
     </message>
     <message>
         <source>nozzles and lines</source>
-        <translation type="unfinished"></translation>
+        <translation>Düsen und Leitungen</translation>
     </message>
     <message>
         <source>wheels and belts</source>
-        <translation type="unfinished"></translation>
+        <translation>Räder und Riemen</translation>
     </message>
     <message>
         <source>charger</source>
-        <translation type="unfinished"></translation>
+        <translation>Ladegerät</translation>
     </message>
     <message>
         <source>approach</source>
-        <translation type="unfinished"></translation>
+        <translation>Anlauf</translation>
     </message>
     <message>
         <source>gutter</source>
-        <translation type="unfinished"></translation>
+        <translation>Rinne</translation>
     </message>
     <message>
         <source>other item</source>
-        <translation type="unfinished"></translation>
+        <translation>anderes Teil</translation>
     </message>
     <message>
         <source>inspect</source>
-        <translation type="unfinished"></translation>
+        <translation>prüfen</translation>
     </message>
     <message>
         <source>clean</source>
-        <translation type="unfinished"></translation>
+        <translation>reinigen</translation>
     </message>
     <message>
         <source>turn</source>
-        <translation type="unfinished"></translation>
+        <translation>wenden</translation>
     </message>
     <message>
         <source>replace</source>
-        <translation type="unfinished"></translation>
+        <translation>ersetzen</translation>
     </message>
     <message>
         <source>empty</source>
-        <translation type="unfinished"></translation>
+        <translation>leeren</translation>
     </message>
     <message>
         <source>calibrate</source>
-        <translation type="unfinished"></translation>
+        <translation>einstellen</translation>
     </message>
     <message>
         <source>anyone</source>
-        <translation type="unfinished"></translation>
+        <translation>jeder</translation>
     </message>
     <message>
         <source>lead only</source>
-        <translation type="unfinished"></translation>
+        <translation>nur Leitung</translation>
     </message>
     <message>
         <source>licensed person only</source>
-        <translation type="unfinished"></translation>
+        <translation>nur Fachkraft</translation>
     </message>
     <message>
         <source>done in time</source>
@@ -10476,137 +10476,137 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     </message>
     <message>
         <source>had failed</source>
-        <translation type="unfinished"></translation>
+        <translation>war ausgefallen</translation>
     </message>
     <message>
         <source>looked at</source>
-        <translation type="unfinished"></translation>
+        <translation>angesehen</translation>
     </message>
     <message>
         <source>withdrawn</source>
-        <translation type="unfinished"></translation>
+        <translation>zurückgezogen</translation>
     </message>
     <message numerus="yes">
         <source>%n lane(s) over</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Bahn über / %n Bahnen über</numerusform>
+            <numerusform>%n Bahn über / %n Bahnen über</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lane(s) left</source>
-        <translation type="unfinished">
-            <numerusform>noch %n Bahn</numerusform>
-            <numerusform>noch %n Bahnen</numerusform>
+        <translation>
+            <numerusform>noch %n Bahn / noch %n Bahnen</numerusform>
+            <numerusform>noch %n Bahn / noch %n Bahnen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n run(s) over</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Lauf über / %n Läufe über</numerusform>
+            <numerusform>%n Lauf über / %n Läufe über</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n run(s) left</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>noch %n Lauf / noch %n Läufe</numerusform>
+            <numerusform>noch %n Lauf / noch %n Läufe</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 of work over</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Arbeit über</translation>
     </message>
     <message>
         <source>%1 of work left</source>
-        <translation type="unfinished"></translation>
+        <translation>noch %1 Arbeit</translation>
     </message>
     <message>
         <source>%1 over</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 über</translation>
     </message>
     <message>
         <source>%1 left</source>
-        <translation type="unfinished"></translation>
+        <translation>noch %1</translation>
     </message>
     <message numerus="yes">
         <source>%n day(s) over</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Tag über / %n Tage über</numerusform>
+            <numerusform>%n Tag über / %n Tage über</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n day(s) left</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>noch %n Tag / noch %n Tage</numerusform>
+            <numerusform>noch %n Tag / noch %n Tage</numerusform>
         </translation>
     </message>
     <message>
         <source>never recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>nie eingetragen</translation>
     </message>
     <message>
         <source>%1 at the earliest</source>
-        <translation type="unfinished"></translation>
+        <translation>frühestens %1</translation>
     </message>
     <message>
         <source>overdue</source>
-        <translation type="unfinished"></translation>
+        <translation>überfällig</translation>
     </message>
     <message>
         <source>today</source>
-        <translation type="unfinished"></translation>
+        <translation>heute</translation>
     </message>
     <message>
         <source>%1 (%2 to %3)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2 bis %3)</translation>
     </message>
     <message>
         <source>missing: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>es fehlt: %1</translation>
     </message>
     <message>
         <source>%1 lanes, %2 runs, %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Bahnen, %2 Läufe, %3</translation>
     </message>
     <message>
         <source> (late: no room before)</source>
-        <translation type="unfinished"></translation>
+        <translation> (spät: vorher kein Platz)</translation>
     </message>
     <message>
         <source>Nothing is serviced yet: begin with the templates.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch wird nichts gewartet: mit den Vorlagen beginnen.</translation>
     </message>
     <message>
         <source>Overdue: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Überfällig: %1.</translation>
     </message>
     <message>
         <source>Due today: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute fällig: %1.</translation>
     </message>
     <message>
         <source>Nothing falls due in the time ahead.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Zeit voraus wird nichts fällig.</translation>
     </message>
     <message>
         <source>Nothing is due today. Next: %1, %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute ist nichts fällig. Als Nächstes: %1, %2.</translation>
     </message>
     <message>
         <source>When it fits</source>
-        <translation type="unfinished"></translation>
+        <translation>Wann es passt</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished">%1 (%2)</translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>takes %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>nimmt %1: %2</translation>
     </message>
 </context>
 </TS>

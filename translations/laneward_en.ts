@@ -791,51 +791,51 @@
     </message>
     <message numerus="yes">
         <source>%n more until %1</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>1 more until %1</numerusform>
+            <numerusform>%n more until %1</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lane(s) over</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>1 lane over</numerusform>
+            <numerusform>%n lanes over</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lane(s) left</source>
-        <translation type="unfinished">
-            <numerusform>%n lane left</numerusform>
+        <translation>
+            <numerusform>1 lane left</numerusform>
             <numerusform>%n lanes left</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n run(s) over</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>1 run over</numerusform>
+            <numerusform>%n runs over</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n run(s) left</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>1 run left</numerusform>
+            <numerusform>%n runs left</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n day(s) over</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>1 day over</numerusform>
+            <numerusform>%n days over</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n day(s) left</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>1 day left</numerusform>
+            <numerusform>%n days left</numerusform>
         </translation>
     </message>
 </context>

@@ -23,7 +23,7 @@ void DueDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, c
     painter->setRenderHint(QPainter::Antialiasing);
     painter->setFont(option.font);
     painter->setLayoutDirection(Qt::LeftToRight);
-    paintRange(*painter, QRectF(option.rect), index.data(DueModel::MarksRole).value<RangeMarks>(), m_model.span(), option.palette,
+    paintRange(*painter, QRectF(option.rect), index.data(DueModel::MarksRole).value<RangeMarks>(), m_model.axis(), option.palette,
                option.state & QStyle::State_Selected);
     painter->restore();
 }

@@ -25,7 +25,7 @@ public:
     void show(const SeasonState& season, const ServiceOutlook* outlook, const Speech& speech);
     const DutyDue* at(int row) const { return row >= 0 && row < int(m_rows.size()) ? &m_rows[size_t(row)].due : nullptr; }
     int rowOf(const DutyId& duty) const;  ///< -1 = not there
-    DateSpan span() const { return {m_today, m_days}; }
+    DateSpan axis() const { return {m_today, m_days}; }
 
     int rowCount(const QModelIndex& parent = {}) const override;
     int columnCount(const QModelIndex& parent = {}) const override;

@@ -73,7 +73,7 @@ void ServicePage::buildList(QVBoxLayout* column) {
     m_list->setObjectName("dueList");
     m_list->setAccessibleName(tr("What falls due"));
     auto* header = new AxisHeader(
-        DueModel::Due, [this] { return m_model->span(); }, m_list);
+        DueModel::Due, [this] { return m_model->axis(); }, m_list);
     header->setContextMenuPolicy(Qt::CustomContextMenu);
     connect(header, &QHeaderView::customContextMenuRequested, m_list, &QTableView::customContextMenuRequested);
     m_list->setHorizontalHeader(header);

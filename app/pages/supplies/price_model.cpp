@@ -11,7 +11,6 @@ namespace {
 
 constexpr double mostPacks = 1e9;
 constexpr double mostMoney = 1e12;
-constexpr int decimalsSeen = 6;
 
 }  // namespace
 

@@ -7,6 +7,8 @@
 
 #include <QAbstractTableModel>
 
+#include <array>
+
 namespace laneward {
 
 class PriceModel : public QAbstractTableModel {
@@ -34,7 +36,7 @@ Q_SIGNALS:
 
 private:
     struct Row {
-        QString cells[ColumnCount];
+        std::array<QString, ColumnCount> cells;
         std::optional<Money> kept;  ///< as it was stored, until it is typed over
         bool isEmpty() const { return cells[FromPacks].isEmpty() && cells[Each].isEmpty(); }
     };

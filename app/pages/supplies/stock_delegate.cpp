@@ -36,7 +36,7 @@ void StockDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     if (index.column() == StockModel::Stock)
         paintLine(*painter, cell, marks, option.palette, chosen);
     else
-        paintRange(*painter, cell, {marks.early, marks.likely, marks.late, marks.orderBy}, m_model.span(), option.palette,
+        paintRange(*painter, cell, {marks.early, marks.likely, marks.late, marks.orderBy}, m_model.axis(), option.palette,
                    chosen);
     painter->restore();
 }

@@ -45,7 +45,7 @@ public:
     /// Days that the common axis of the ranges spans, from today on.
     int axisDays() const { return m_axisDays; }
     QDate today() const { return m_today; }
-    DateSpan span() const { return {m_today, m_axisDays}; }
+    DateSpan axis() const { return {m_today, m_axisDays}; }
 
     int rowCount(const QModelIndex& parent = {}) const override;
     int columnCount(const QModelIndex& parent = {}) const override;

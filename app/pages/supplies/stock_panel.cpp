@@ -128,7 +128,7 @@ void StockPanel::buildList() {
     m_list = listOf(m_model, QString(listKey), tr("supplies.csv"), m_session, m_split);
     m_list->setAccessibleName(tr("Supplies"));
     auto* header = new AxisHeader(
-        StockModel::RunsOut, [this] { return m_model->span(); }, m_list);
+        StockModel::RunsOut, [this] { return m_model->axis(); }, m_list);
     header->setContextMenuPolicy(Qt::CustomContextMenu);
     connect(header, &QHeaderView::customContextMenuRequested, m_list, &QTableView::customContextMenuRequested);
     m_list->setHorizontalHeader(header);
