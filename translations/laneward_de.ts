@@ -10561,10 +10561,6 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>heute</translation>
     </message>
     <message>
-        <source>%1 (%2 to %3)</source>
-        <translation>%1 (%2 bis %3)</translation>
-    </message>
-    <message>
         <source>missing: %1</source>
         <translation>es fehlt: %1</translation>
     </message>

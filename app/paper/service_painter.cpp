@@ -79,8 +79,10 @@ PaperBlock dutyBlock(const Paper& paper, const ServiceList& list, const DutyDue&
         block.marks.push_back({PaperMark::Kind::Caution, QRectF(whatColumn, y + 2, 9, 8.5)});
         y += paper.put(block, {whatColumn + 13, y, whenX - whatColumn - 13 - gap}, reminders, PaperStyle::Small);
     }
-    double right = paper.put(block, {whenX, 0, whenWidth - gap}, dueText(due.due, list.outlook.today, speech), PaperStyle::Body);
+    double right =
+        paper.put(block, {whenX, 0, whenWidth - gap}, likelyText(due.due, list.outlook.today, speech), PaperStyle::Body);
     QStringList facts;
+    if (const QString range = rangeText(due.due, speech); !range.isEmpty()) facts += range;
     if (!due.due.neverDone) facts += leftText(due.due, speech);
     if (!due.missing.empty()) facts += missingText(due.missing, list.season, speech);
     right += paper.put(block, {whenX, right, whenWidth - gap}, facts.join(", "), PaperStyle::Small);

@@ -75,19 +75,26 @@ QString leftText(const DueRange& due, const Speech& speech) {
                 : say(QT_TRANSLATE_N_NOOP("wording", "%n day(s) left"), shownCount(n));
 }
 
-QString dueText(const DueRange& due, QDate today, const Speech& speech) {
+QString likelyText(const DueRange& due, QDate today, const Speech& speech) {
     if (due.neverDone) return say(QT_TRANSLATE_NOOP("wording", "never recorded"));
     if (!due.likely) {
         if (!due.early) return say(QT_TRANSLATE_NOOP("wording", "later"));
         return say(QT_TRANSLATE_NOOP("wording", "%1 at the earliest")).arg(dayWithWeekday(*due.early, speech));
     }
     if (due.left < 0) return say(QT_TRANSLATE_NOOP("wording", "overdue"));
-    const QString likely =
-        *due.likely == today ? say(QT_TRANSLATE_NOOP("wording", "today")) : dayWithWeekday(*due.likely, speech);
-    if (due.early == due.likely && due.late == due.likely) return likely;
-    const QString early = due.early ? dayWithWeekday(*due.early, speech) : likely;
+    return *due.likely == today ? say(QT_TRANSLATE_NOOP("wording", "today")) : dayWithWeekday(*due.likely, speech);
+}
+
+QString rangeText(const DueRange& due, const Speech& speech) {
+    if (due.neverDone || !due.likely || due.left < 0 || (due.early == due.likely && due.late == due.likely)) return {};
     const QString late = due.late ? dayWithWeekday(*due.late, speech) : say(QT_TRANSLATE_NOOP("wording", "later"));
-    return say(QT_TRANSLATE_NOOP("wording", "%1 (%2 to %3)")).arg(likely, early, late);
+    return say(QT_TRANSLATE_NOOP("wording", "%1 to %2")).arg(dayWithWeekday(due.early.value_or(*due.likely), speech), late);
+}
+
+QString dueText(const DueRange& due, QDate today, const Speech& speech) {
+    const QString range = rangeText(due, speech);
+    const QString likely = likelyText(due, today, speech);
+    return range.isEmpty() ? likely : say(QT_TRANSLATE_NOOP("wording", "%1 (%2)")).arg(likely, range);
 }
 
 QString missingText(const std::vector<PartNeed>& missing, const SeasonState& season, const Speech& speech) {

@@ -24,9 +24,13 @@ QString text(ServiceResult result);
 QString itemText(const ServiceItem& item, const SeasonState& season);
 /// "120 lanes left", "4 days over".
 QString leftText(const DueRange& due, const Speech& speech);
-/// "today", "Mon 2026-11-16 (Sat 2026-11-14 to Thu 2026-11-19)", "later".
+/// "today", "Mon 2026-11-16", "overdue", "later".
+QString likelyText(const DueRange& due, QDate today, const Speech& speech);
+/// "Sat 2026-11-14 to Thu 2026-11-19": 5 to 95 %; empty where both are the likely day.
+QString rangeText(const DueRange& due, const Speech& speech);
+/// Both: "Mon 2026-11-16 (Sat 2026-11-14 to Thu 2026-11-19)".
 QString dueText(const DueRange& due, QDate today, const Speech& speech);
-/// "Missing: Squeegee blade set 1"; empty when all is there.
+/// "missing: Squeegee blade set 1"; empty when all is there.
 QString missingText(const std::vector<PartNeed>& missing, const SeasonState& season, const Speech& speech);
 /// "41,230 lanes, 512 runs, 310 h".
 QString metersText(const Meters& meters, const Speech& speech);
