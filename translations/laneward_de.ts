@@ -10604,5 +10604,117 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <source>takes %1: %2</source>
         <translation>nimmt %1: %2</translation>
     </message>
+    <message>
+        <source>life %2 of the list is no length above nothing</source>
+        <translation>Lebensdauer %2 der Liste ist keine Länge über null</translation>
+    </message>
+    <message>
+        <source>%2 failures are too few for a law of lives: it takes two that are not alike</source>
+        <translation>%2 Ausfälle sind zu wenige für ein Lebensdauergesetz: Es braucht zwei, die nicht gleich sind</translation>
+    </message>
+    <message>
+        <source>all %2 failures came at the same age: no law of lives follows from that</source>
+        <translation>alle %2 Ausfälle kamen im selben Alter: daraus folgt kein Lebensdauergesetz</translation>
+    </message>
+    <message>
+        <source>the lives are too long or too many to be reckoned with</source>
+        <translation>die Lebensdauern sind zu lang oder zu viele, um mit ihnen zu rechnen</translation>
+    </message>
+    <message>
+        <source>the costs of a replacement, planned and after a failure, must be above nothing</source>
+        <translation>die Kosten eines Tauschs, geplant und nach einem Ausfall, müssen über null liegen</translation>
+    </message>
+    <message>
+        <source>this law of lives has no mean: no best age follows from it</source>
+        <translation>dieses Lebensdauergesetz hat keinen Mittelwert: daraus folgt kein bestes Alter</translation>
+    </message>
+    <message>
+        <source>%1: %2 failures are known; a law of wear is shown after %3 more</source>
+        <translation>%1: %2 Ausfälle sind bekannt; ein Verschleißgesetz erscheint nach %3 weiteren</translation>
+    </message>
+    <message>
+        <source>%1: failures do not come with age, so replacing it early does not pay: wait until it fails</source>
+        <translation>%1: Ausfälle kommen nicht mit dem Alter, früher zu tauschen lohnt nicht: bis zum Ausfall warten</translation>
+    </message>
+    <message>
+        <source>%1: a failure costs no more than a planned replacement: wait until it fails</source>
+        <translation>%1: Ein Ausfall kostet nicht mehr als ein geplanter Tausch: bis zum Ausfall warten</translation>
+    </message>
+    <message>
+        <source>%1: too few failures to say that replacing it early pays; it may be better to wait until it fails</source>
+        <translation>%1: zu wenige Ausfälle, um zu sagen, dass früheres Tauschen lohnt; womöglich wartet man besser bis zum Ausfall</translation>
+    </message>
+    <message>
+        <source>%1: the interval that is set now must be above nothing</source>
+        <translation>%1: Der jetzt eingestellte Abstand muss über null liegen</translation>
+    </message>
+    <message>
+        <source>%1: %2 cannot be; volts are between 0 and 60</source>
+        <translation>%1: %2 ist nicht möglich; Volt liegen zwischen 0 und 60</translation>
+    </message>
+    <message>
+        <source>%1: a pack of %2 nominal cannot be</source>
+        <translation>%1: einen Akku mit %2 Nennspannung gibt es nicht</translation>
+    </message>
+    <message>
+        <source>%1: no table of volts is known for this chemistry, so limits cannot be judged; the maker&apos;s instructions decide</source>
+        <translation>%1: Für diese Zellchemie ist keine Spannungstabelle bekannt, Grenzen lassen sich nicht beurteilen; die Anleitung des Herstellers entscheidet</translation>
+    </message>
+    <message>
+        <source>%1: the table of volts for this chemistry is assumed; the maker&apos;s instructions decide</source>
+        <translation>%1: Die Spannungstabelle dieser Zellchemie ist angenommen; die Anleitung des Herstellers entscheidet</translation>
+    </message>
+    <message>
+        <source>%1: full at %2 is more than a pack of this chemistry reaches in that state (about %3)</source>
+        <translation>%1: voll ab %2 ist mehr, als ein Akku dieser Zellchemie in diesem Zustand erreicht (etwa %3)</translation>
+    </message>
+    <message>
+        <source>%1: fit to run at %2 is more than a pack of this chemistry reaches in that state (about %3)</source>
+        <translation>%1: einsatzbereit ab %2 ist mehr, als ein Akku dieser Zellchemie in diesem Zustand erreicht (etwa %3)</translation>
+    </message>
+    <message>
+        <source>%1: full at %2 is low: a pack of this chemistry with three quarters of its charge shows %3</source>
+        <translation>%1: voll ab %2 ist niedrig: Ein zu drei Vierteln geladener Akku dieser Zellchemie zeigt %3</translation>
+    </message>
+    <message>
+        <source>%1: fit to run at %2 is at or below an empty pack of this chemistry (about %3)</source>
+        <translation>%1: einsatzbereit ab %2 liegt bei oder unter einem leeren Akku dieser Zellchemie (etwa %3)</translation>
+    </message>
+    <message>
+        <source>%1: the spare pack below %2 comes too late: a pack of this chemistry is empty at about %3</source>
+        <translation>%1: Der Ersatzakku unter %2 kommt zu spät: Ein Akku dieser Zellchemie ist bei etwa %3 leer</translation>
+    </message>
+    <message>
+        <source>%1: full at %2 is less than fit to run at %3</source>
+        <translation>%1: voll ab %2 ist weniger als einsatzbereit ab %3</translation>
+    </message>
+    <message>
+        <source>%1: the spare pack below %2 is more than fit to run at %3</source>
+        <translation>%1: Ersatzakku unter %2 ist mehr als einsatzbereit ab %3</translation>
+    </message>
+    <message>
+        <source>%1: the log has a charge of no lanes or without a day</source>
+        <translation>%1: Das Protokoll hat eine Ladung ohne Bahnen oder ohne Tag</translation>
+    </message>
+    <message>
+        <source>%1: %2 charges run down are too few for a trend; it takes %3</source>
+        <translation>%1: %2 leergefahrene Ladungen sind zu wenige für einen Verlauf; es braucht %3</translation>
+    </message>
+    <message>
+        <source>%1: no loss of capacity can be seen</source>
+        <translation>%1: ein Verlust an Kapazität ist nicht zu erkennen</translation>
+    </message>
+    <message>
+        <source>%1: a weight or distance of the lift cannot be</source>
+        <translation>%1: Ein Gewicht oder Abstand beim Heben ist nicht möglich</translation>
+    </message>
+    <message>
+        <source>%1 weighs %2 kg (%4 lb); one person should not lift more than %3 kg (%5 lb) in this way: two people or a lift</source>
+        <translation>%1 wiegt %2 kg (%4 lb); eine Person sollte so nicht mehr als %3 kg (%5 lb) heben: zwei Personen oder eine Hebehilfe</translation>
+    </message>
+    <message>
+        <source>%1 weighs %2 kg (%4 lb), more than two people should lift in this way (%3 kg or %5 lb each): use a lift</source>
+        <translation>%1 wiegt %2 kg (%4 lb), mehr als zwei Personen so heben sollten (je %3 kg oder %5 lb): eine Hebehilfe benutzen</translation>
+    </message>
 </context>
 </TS>

@@ -28,6 +28,7 @@ std::span<const Phrase> driftPhrases();
 std::span<const Phrase> supplyPhrases();
 std::span<const Phrase> orderPhrases();
 std::span<const Phrase> servicePhrases();
+std::span<const Phrase> wearPhrases();
 std::span<const Phrase> sheetPhrases();
 std::span<const Phrase> cautionPhrases();
 
