@@ -6,6 +6,7 @@
 #include "app/pages/supplies/order_deeds.h"
 #include "app/widgets/quantity_box.h"
 #include "app/pages/supplies/stock_delegate.h"
+#include "app/widgets/date_axis.h"
 #include "app/pages/supplies/stock_detail.h"
 #include "app/pages/supplies/supplies_page.h"
 #include "core/documents/stock_words.h"
