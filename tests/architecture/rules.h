@@ -24,10 +24,10 @@ inline const QHash<QString, QStringList>& coreMayUse() {
         {"core/patterns", toCentre},
         {"core/planning", toPlanning},
         {"core/supplies", toCentre},
-        {"core/supplies", toCentre},
+        {"core/service", toPlanning},
         {"core/season", toPlanning + QStringList{"core/supplies", "core/service"}},
-        {"core/documents", toPlanning + QStringList{"core/supplies", "core/season"}},
-        {"core/storage", toPlanning + QStringList{"core/supplies", "core/season", "core/documents"}},
+        {"core/documents", toPlanning + QStringList{"core/supplies", "core/service", "core/season"}},
+        {"core/storage", toPlanning + QStringList{"core/supplies", "core/service", "core/season", "core/documents"}},
     };
     return rooms;
 }
