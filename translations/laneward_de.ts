@@ -10302,8 +10302,8 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message numerus="yes">
         <source>%n more until %1</source>
         <translation>
-            <numerusform>%n weitere bis %1 / %n weitere bis %1</numerusform>
-            <numerusform>%n weitere bis %1 / %n weitere bis %1</numerusform>
+            <numerusform>%n weitere bis %1</numerusform>
+            <numerusform>%n weitere bis %1</numerusform>
         </translation>
     </message>
     <message>
@@ -10489,29 +10489,29 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message numerus="yes">
         <source>%n lane(s) over</source>
         <translation>
-            <numerusform>%n Bahn über / %n Bahnen über</numerusform>
-            <numerusform>%n Bahn über / %n Bahnen über</numerusform>
+            <numerusform>%n Bahn über</numerusform>
+            <numerusform>%n Bahnen über</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lane(s) left</source>
         <translation>
-            <numerusform>noch %n Bahn / noch %n Bahnen</numerusform>
-            <numerusform>noch %n Bahn / noch %n Bahnen</numerusform>
+            <numerusform>noch %n Bahn</numerusform>
+            <numerusform>noch %n Bahnen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n run(s) over</source>
         <translation>
-            <numerusform>%n Lauf über / %n Läufe über</numerusform>
-            <numerusform>%n Lauf über / %n Läufe über</numerusform>
+            <numerusform>%n Lauf über</numerusform>
+            <numerusform>%n Läufe über</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n run(s) left</source>
         <translation>
-            <numerusform>noch %n Lauf / noch %n Läufe</numerusform>
-            <numerusform>noch %n Lauf / noch %n Läufe</numerusform>
+            <numerusform>noch %n Lauf</numerusform>
+            <numerusform>noch %n Läufe</numerusform>
         </translation>
     </message>
     <message>
@@ -10533,15 +10533,15 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message numerus="yes">
         <source>%n day(s) over</source>
         <translation>
-            <numerusform>%n Tag über / %n Tage über</numerusform>
-            <numerusform>%n Tag über / %n Tage über</numerusform>
+            <numerusform>%n Tag über</numerusform>
+            <numerusform>%n Tage über</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n day(s) left</source>
         <translation>
-            <numerusform>noch %n Tag / noch %n Tage</numerusform>
-            <numerusform>noch %n Tag / noch %n Tage</numerusform>
+            <numerusform>noch %n Tag</numerusform>
+            <numerusform>noch %n Tage</numerusform>
         </translation>
     </message>
     <message>
