@@ -1,8 +1,9 @@
 // What falls due and when it is best done: duties with their due days as ranges, parts that are missing, and visits to machines.
 //
-// A visit does the duties of one machine that are due together. It lies as late as it can before the machine's first outing on the
-// day on which its first duty is due (early on a day without one), where the machine is in its bay, somebody is free and it fits into a shift. A duty that is due soon
-// joins it when the share of its interval that is lost costs less work than opening the machine once more.
+// A visit does the duties of one machine that are due together. It lies as late as it can before the machine's first outing on
+// the day on which its first duty is due (early on a day without one), where the machine is in its bay, somebody is free and it
+// fits into a shift. A duty that is due soon joins it when the share of its interval that is lost costs less work than opening
+// the machine once more.
 //
 //     const ServiceOutlook outlook = serviceOutlook({season, ahead, now}, {});
 //     for (const DutyDue& duty : outlook.due) …

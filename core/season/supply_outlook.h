@@ -61,7 +61,7 @@ struct SupplyLine {
     Amount sealed;
     Amount open;
     Amount inTanks;
-    Amount aWeek;  ///< expected over the next four weeks, for one of them
+    Amount aWeek;             ///< expected over the next four weeks, for one of them
     double chancePerDay = 0;  ///< mean of the use that nobody plans, base units
     StockForecast forecast;
     std::optional<QDate> outEarly;   ///< run-out day at 5 %, …

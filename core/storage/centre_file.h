@@ -26,8 +26,8 @@ Result<CentreFile> readCentreFile(QIODevice& in, const QString& name);
 Result<CentreFile> exported(Store& store);
 
 /// Operations for `laneward record`: a JSON list, each {id, kind, …}; schema in resources/schemas/record.schema.json. Amounts of
-/// counts, receipts and parts are in the unit that their key ends with, which must be that of one of `supplies`. Services may come
-/// without meters and money without its currency: whoever knows the centre completes them. Errors as above, and (Invalid)
+/// counts, receipts and parts are in the unit that their key ends with, which must be that of one of `supplies`. Services may
+/// come without meters and money without its currency: whoever knows the centre completes them. Errors as above, and (Invalid)
 /// "record.unknown-supply", "record.wrong-unit".
 Result<std::vector<Record>> readRecords(const QByteArray& json, const QString& name, const std::vector<Supply>& supplies);
 

@@ -1,8 +1,6 @@
 // Tape readings beside the computed film: the list, typing, correcting, withdrawing, importing, and how far the brush carries.
 #include "app/pages/patterns/board_model.h"
 #include "app/pages/patterns/carry_panel.h"
-#include "app/widgets/cell_table.h"
-#include "app/widgets/decimal_text.h"
 #include "app/pages/patterns/limits_form.h"
 #include "app/pages/patterns/reading_chart.h"
 #include "app/pages/patterns/reading_details.h"
@@ -10,6 +8,8 @@
 #include "app/pages/patterns/reading_model.h"
 #include "app/pages/patterns/readings_import.h"
 #include "app/pages/patterns/readings_panel.h"
+#include "app/widgets/cell_table.h"
+#include "app/widgets/decimal_text.h"
 #include "tests/support/demo_session.h"
 #include "tests/support/evening_session.h"
 #include "tests/support/looks.h"

@@ -3,12 +3,12 @@
 #include "app/pages/supplies/money_box.h"
 #include "app/pages/supplies/offer_form.h"
 #include "app/pages/supplies/price_panel.h"
-#include "app/widgets/quantity_box.h"
 #include "app/pages/supplies/stock_panel.h"
 #include "app/pages/supplies/supplier_form.h"
 #include "app/pages/supplies/supplies_page.h"
 #include "app/pages/supplies/supply_form.h"
 #include "app/widgets/cell_table.h"
+#include "app/widgets/quantity_box.h"
 #include "tests/support/looks.h"
 #include "tests/support/stocked_house.h"
 

@@ -1,8 +1,8 @@
 #include "app/pages/patterns/carry_panel.h"
 
 #include "app/edits/plain_label.h"
-#include "app/widgets/decimal_text.h"
 #include "app/pages/patterns/reading_model.h"
+#include "app/widgets/decimal_text.h"
 
 #include <QHash>
 #include <QPushButton>

@@ -1,9 +1,9 @@
 #include "app/pages/patterns/inspection_form.h"
 
 #include "app/edits/plain_label.h"
+#include "app/pages/patterns/inspection_model.h"
 #include "app/widgets/cell_table.h"
 #include "app/widgets/decimal_text.h"
-#include "app/pages/patterns/inspection_model.h"
 
 #include <QDateTimeEdit>
 #include <QKeyEvent>

@@ -1,9 +1,9 @@
 #include "app/pages/patterns/reading_details.h"
 
 #include "app/edits/plain_label.h"
-#include "app/widgets/decimal_text.h"
 #include "app/pages/patterns/reading_chart.h"
 #include "app/pages/patterns/reading_model.h"
+#include "app/widgets/decimal_text.h"
 #include "core/documents/film_words.h"
 
 #include <QGridLayout>

@@ -2,11 +2,11 @@
 
 #include "app/edits/plain_label.h"
 #include "app/pages/patterns/board_model.h"
-#include "app/widgets/cell_table.h"
-#include "app/widgets/decimal_text.h"
 #include "app/pages/patterns/length_box.h"
 #include "app/pages/patterns/reading_chart.h"
 #include "app/pages/patterns/reading_model.h"
+#include "app/widgets/cell_table.h"
+#include "app/widgets/decimal_text.h"
 
 #include <QComboBox>
 #include <QDateTimeEdit>

@@ -1,7 +1,7 @@
 #include "app/pages/supplies/fan_chart.h"
 
-#include "app/widgets/date_axis.h"
 #include "app/pages/supplies/supply_texts.h"
+#include "app/widgets/date_axis.h"
 #include "app/widgets/shades.h"
 #include "app/widgets/time_formats.h"
 #include "core/documents/stock_words.h"

@@ -1,9 +1,9 @@
 #include "app/pages/supplies/offer_form.h"
 
 #include "app/pages/supplies/price_model.h"
-#include "app/widgets/quantity_box.h"
 #include "app/pages/supplies/supply_texts.h"
 #include "app/widgets/cell_table.h"
+#include "app/widgets/quantity_box.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>

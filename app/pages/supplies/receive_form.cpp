@@ -1,8 +1,8 @@
 #include "app/pages/supplies/receive_form.h"
 
 #include "app/edits/plain_label.h"
-#include "app/widgets/quantity_box.h"
 #include "app/pages/supplies/supply_texts.h"
+#include "app/widgets/quantity_box.h"
 #include "core/base/limits.h"
 #include "core/documents/stock_words.h"
 

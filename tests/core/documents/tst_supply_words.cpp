@@ -122,7 +122,8 @@ private Q_SLOTS:
                                    "! Order Amber too, by Sat 12/12/2026.",
                                    "No need to order Amber by Sat 12/12/2026."};
         QCOMPARE(lines, expected);
-        QCOMPARE(stockLines({}, season(), plain()).front().words, QString("Nothing runs out or has to be ordered on another day."));
+        QCOMPARE(stockLines({}, season(), plain()).front().words,
+                 QString("Nothing runs out or has to be ordered on another day."));
     }
 
     void changesOfCost() {
