@@ -4,70 +4,79 @@
 #include <array>
 #include <cassert>
 #include <cmath>
+#include <numbers>
 
 namespace laneward {
 
 namespace {
 
-constexpr std::array alikeness{2.0, 4.0, 7.0, 12.0, 20.0, 32.0};  // k
-constexpr double remembered = 0.97;                               // of the weight of a charge, at the next one
-constexpr double usualCounts = 2;                                 // charges
+/// How much charges differ, and how much that is believed before the first. Common practice, no source.
+struct Spread {
+    double sigma;
+    double belief;
+};
+constexpr std::array<Spread, 6> spreads{{{0.03, 0.1}, {0.06, 0.25}, {0.1, 0.25}, {0.15, 0.2}, {0.25, 0.1}, {0.4, 0.1}}};
+constexpr double farthest = 1.61;    // of m, either way: a factor of 5
+constexpr int stepsPerSigma = 4;     // of m
+constexpr double usualDoubt = 0.3;   // standard deviation of m at first
+constexpr double remembered = 0.97;  // of what was learned, at the next charge
+constexpr double negligible = 1e-12;
 constexpr double mostOfUsual = 100;
 constexpr int shares = 32;  // of the likely range of a charge
+
+double above(double z) { return std::erfc(z / std::numbers::sqrt2) / 2; }
+/// Its logarithm, also where it is no double: far out by the leading term.
+double logAbove(double z) { return z < 30 ? std::log(above(z)) : -z * z / 2 - std::log(z * std::sqrt(2 * std::numbers::pi)); }
 
 }  // namespace
 
 PackLanes::PackLanes(double usualLanes) : m_usual(usualLanes) {
     assert(std::isfinite(usualLanes) && usualLanes > 0);
-    // The median of the next charge is the usual number: (b / (b + 1))^a = 1/2.
-    const double b = 1 / std::expm1(std::log(2.0) / usualCounts);
-    for (double k : alikeness)
-        m_candidates.push_back({k, usualCounts, b, 0});
+    for (const Spread& spread : spreads) {
+        const double step = spread.sigma / stepsPerSigma;
+        const int steps = int(farthest / step);
+        for (int i = -steps; i <= steps; ++i) {
+            const double z = i * step / usualDoubt;
+            m_candidates.push_back({i * step, spread.sigma, std::log(spread.belief * step) - z * z / 2, 0, 0});
+        }
+    }
+    weigh();
+}
+
+void PackLanes::weigh() {
+    double most = -HUGE_VAL;
+    for (const Candidate& one : m_candidates)
+        most = std::max(most, one.belief + one.logWeight);
+    double sum = 0;
+    for (Candidate& one : m_candidates) {
+        one.weight = std::exp(one.belief + one.logWeight - most);
+        sum += one.weight;
+    }
+    for (Candidate& one : m_candidates)
+        one.weight /= sum;
 }
 
 bool PackLanes::learn(const PackCharge& charge) {
     const double x = charge.lanes / m_usual;
     if (!(x > 0 && x < mostOfUsual)) return false;
+    const double y = std::log(x);
     for (Candidate& one : m_candidates) {
-        one.a *= remembered;
-        one.b *= remembered;
-        const double power = std::pow(x, one.k);
-        one.logWeight += one.a * std::log(one.b / (one.b + power));
-        if (!charge.cutShort) {
-            one.logWeight += std::log(one.a * one.k / x) + std::log(power / (one.b + power));
-            one.a += 1;
-        }
-        one.b += power;
+        const double z = (y - one.m) / one.sigma;
+        one.logWeight *= remembered;
+        one.logWeight += charge.cutShort ? logAbove(z) : -z * z / 2 - std::log(one.sigma);
     }
     ++m_charges;
     m_cutShort += charge.cutShort ? 1 : 0;
+    weigh();
     return true;
-}
-
-std::vector<double> PackLanes::weights() const {
-    double most = -HUGE_VAL;
-    for (const Candidate& one : m_candidates)
-        most = std::max(most, one.logWeight);
-    std::vector<double> all;
-    double sum = 0;
-    for (const Candidate& one : m_candidates) {
-        all.push_back(std::exp(one.logWeight - most));
-        sum += all.back();
-    }
-    for (double& weight : all)
-        weight /= sum;
-    return all;
 }
 
 double PackLanes::chanceOfMore(double lanes) const {
     if (lanes <= 0) return 1;
-    const std::vector<double> weight = weights();
+    const double y = std::log(lanes / m_usual);
     double chance = 0;
-    for (size_t i = 0; i < m_candidates.size(); ++i) {
-        const Candidate& one = m_candidates[i];
-        const double power = std::pow(lanes / m_usual, one.k);
-        chance += weight[i] * std::exp(-one.a * std::log1p(power / one.b));
-    }
+    for (const Candidate& one : m_candidates)
+        if (one.weight > negligible) chance += one.weight * above((y - one.m) / one.sigma);
     return chance;
 }
 

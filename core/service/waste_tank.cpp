@@ -56,7 +56,7 @@ std::vector<double> WasteTank::overflowChances(const WasteLevel& now, std::span<
     std::vector<double> chances;
     Cleaning work = now.since;
     const double room = double((m_rule.capacity - now.measured).value);
-    double before = 0;
+    double before = room < 0 ? 1 : 0;
     for (const Cleaning& job : jobs) {
         work = work + job;
         // What has overflowed stays so.
