@@ -36,44 +36,57 @@ QList<int> monthsOnAxis(QDate today, int days) {
     return months;
 }
 
-void paintRange(QPainter& painter, const QRectF& cell, const RangeMarks& marks, const DateSpan& span, const QPalette& palette,
-                bool chosen) {
-    const Shades shades = shadesOf(palette);
-    const int days = span.days;
-    const DayAxis axis(cell, days);
-    const QColor ink = markInk(palette, chosen, shades.job);
-    painter.setPen(QPen(chosen ? ink : shades.line, 1, chosen ? Qt::DotLine : Qt::SolidLine));
-    for (const int month : monthsOnAxis(span.today, days))
+namespace {
+
+/// An arrow where it goes on beyond the axis.
+QPainterPath barShape(const QRectF& bar, bool ends) {
+    QPainterPath shape;
+    shape.moveTo(ends ? bar.topRight() : QPointF(bar.right() - 4, bar.top()));
+    shape.lineTo(bar.topLeft());
+    shape.lineTo(bar.bottomLeft());
+    shape.lineTo(ends ? bar.bottomRight() : QPointF(bar.right() - 4, bar.bottom()));
+    if (!ends) shape.lineTo(QPointF(bar.right() + 4, bar.center().y()));
+    shape.closeSubpath();
+    return shape;
+}
+
+void paintBar(QPainter& painter, const RangeMarks& marks, int days, const RowLook& row) {
+    const Shades shades = shadesOf(row.palette);
+    const DayAxis axis(row.cell, days);
+    const QColor ink = markInk(row.palette, row.chosen, shades.job);
+    const bool ends = marks.late >= 0 && marks.late <= days;
+    const double from = axis.x(marks.early);
+    const double to = std::max(ends ? axis.x(marks.late) : axis.right(), from + 3);
+    const QRectF bar(from, row.cell.center().y() - barHeight / 2, to - from, barHeight);
+    painter.setPen(QPen(ink, 1));
+    painter.setBrush(row.chosen ? QBrush(ink, Qt::Dense6Pattern) : QBrush(mixed(shades.base, shades.job, 0.28)));
+    painter.drawPath(barShape(bar, ends));
+    if (marks.likely < 0 || marks.likely > days) return;
+    painter.setPen(QPen(ink, 2.4));
+    painter.drawLine(QPointF(axis.x(marks.likely), bar.top() - 3), QPointF(axis.x(marks.likely), bar.bottom() + 3));
+}
+
+}  // namespace
+
+void paintRange(QPainter& painter, const RangeMarks& marks, const DateSpan& span, const RowLook& row) {
+    const Shades shades = shadesOf(row.palette);
+    const QRectF& cell = row.cell;
+    const DayAxis axis(cell, span.days);
+    const QColor ink = markInk(row.palette, row.chosen, shades.job);
+    painter.setPen(QPen(row.chosen ? ink : shades.line, 1, row.chosen ? Qt::DotLine : Qt::SolidLine));
+    for (const int month : monthsOnAxis(span.today, span.days))
         painter.drawLine(QPointF(axis.x(month), cell.top()), QPointF(axis.x(month), cell.bottom()));
-    const double middle = cell.center().y();
-    if (marks.early < 0 || marks.early > days) {
-        painter.setPen(markInk(palette, chosen, shades.quiet));
+    if (marks.early < 0 || marks.early > span.days) {
+        painter.setPen(markInk(row.palette, row.chosen, shades.quiet));
         painter.drawText(cell.adjusted(sideAir, 0, -sideAir, 0), int(Qt::AlignRight) | Qt::AlignVCenter,
                          AxisHeader::tr("later →", "beyond the axis"));
     } else {
-        const bool ends = marks.late >= 0 && marks.late <= days;
-        const double from = axis.x(marks.early);
-        const double to = std::max(ends ? axis.x(marks.late) : axis.right(), from + 3);
-        const QRectF bar(from, middle - barHeight / 2, to - from, barHeight);
-        QPainterPath shape;
-        shape.moveTo(ends ? bar.topRight() : QPointF(bar.right() - 4, bar.top()));
-        shape.lineTo(bar.topLeft());
-        shape.lineTo(bar.bottomLeft());
-        shape.lineTo(ends ? bar.bottomRight() : QPointF(bar.right() - 4, bar.bottom()));
-        if (!ends) shape.lineTo(QPointF(bar.right() + 4, middle));
-        shape.closeSubpath();
-        painter.setPen(QPen(ink, 1));
-        painter.setBrush(chosen ? QBrush(ink, Qt::Dense6Pattern) : QBrush(mixed(shades.base, shades.job, 0.28)));
-        painter.drawPath(shape);
-        if (marks.likely >= 0 && marks.likely <= days) {
-            painter.setPen(QPen(ink, 2.4));
-            painter.drawLine(QPointF(axis.x(marks.likely), bar.top() - 3), QPointF(axis.x(marks.likely), bar.bottom() + 3));
-        }
+        paintBar(painter, marks, span.days, row);
     }
-    if (marks.flag < 0 || marks.flag > days) return;
+    if (marks.flag < 0 || marks.flag > span.days) return;
     const double x = axis.x(marks.flag);
     painter.setPen(Qt::NoPen);
-    painter.setBrush(markInk(palette, chosen, shades.bad));
+    painter.setBrush(markInk(row.palette, row.chosen, shades.bad));
     painter.drawPolygon(QPolygonF{{x - 4.5, cell.top() + 1}, {x + 4.5, cell.top() + 1}, {x, cell.top() + 8}});
 }
 

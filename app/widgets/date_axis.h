@@ -8,6 +8,7 @@
 #include <QDate>
 #include <QHeaderView>
 #include <QLocale>
+#include <QPalette>
 
 #include <functional>
 
@@ -44,9 +45,13 @@ struct RangeMarks {
 QList<int> monthsOnAxis(QDate today, int days);
 /// The ink of marks: on a chosen row they stand on its highlight.
 QColor markInk(const QPalette& palette, bool chosen, const QColor& usual);
-/// In the palette of the row, whose marks stand on its highlight when it is chosen.
-void paintRange(QPainter& painter, const QRectF& cell, const RangeMarks& marks, const DateSpan& span, const QPalette& palette,
-                bool chosen);
+/// Where and how a row is painted.
+struct RowLook {
+    QRectF cell;
+    QPalette palette;
+    bool chosen = false;
+};
+void paintRange(QPainter& painter, const RangeMarks& marks, const DateSpan& span, const RowLook& row);
 
 /// With the dates of the axis below the title of its column.
 class AxisHeader : public QHeaderView {

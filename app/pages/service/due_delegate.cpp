@@ -23,8 +23,9 @@ void DueDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, c
     painter->setRenderHint(QPainter::Antialiasing);
     painter->setFont(option.font);
     painter->setLayoutDirection(Qt::LeftToRight);
-    paintRange(*painter, QRectF(option.rect), index.data(DueModel::MarksRole).value<RangeMarks>(), m_model.axis(), option.palette,
-               option.state & QStyle::State_Selected);
+    const bool chosen = option.state & QStyle::State_Selected;
+    paintRange(*painter, index.data(DueModel::MarksRole).value<RangeMarks>(), m_model.axis(),
+               {QRectF(option.rect), option.palette, chosen});
     painter->restore();
 }
 

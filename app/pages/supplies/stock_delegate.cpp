@@ -36,8 +36,8 @@ void StockDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     if (index.column() == StockModel::Stock)
         paintLine(*painter, cell, marks, option.palette, chosen);
     else
-        paintRange(*painter, cell, {marks.early, marks.likely, marks.late, marks.orderBy}, m_model.axis(), option.palette,
-                   chosen);
+        paintRange(*painter, {marks.early, marks.likely, marks.late, marks.orderBy}, m_model.axis(),
+                   {cell, option.palette, chosen});
     painter->restore();
 }
 
