@@ -29,7 +29,8 @@ double partOf(const KeptSupply& supply, const KeptUse& from, const KeptUse& to, 
     const int since = days - from.days;
     const bool whole = from.days % week == 0 && length % week == 0;
     const std::optional<double> share = whole && from.days > 0 ? shareOfWeek(supply, since % week) : std::nullopt;
-    return share ? (since / week + *share) * week / length : double(since) / length;
+    const int weeks = since / week;
+    return share ? (weeks + *share) * week / length : double(since) / length;
 }
 
 /// From nothing at 0 days; none beyond the last horizon.
