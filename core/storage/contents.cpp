@@ -7,6 +7,8 @@
 #include "core/storage/records.h"
 #include "core/storage/run_work.h"
 
+#include <algorithm>
+
 namespace laneward {
 namespace {
 
@@ -99,20 +101,26 @@ Result<std::vector<Movement>> movementsWithin(Database& database, const CentreId
     return movementsWhere(database, centre, where, values);
 }
 
+/// The last of each duty that stands, by the index of duties.
+constexpr auto lastOfDuties =
+    "AND id IN (SELECT (SELECT s.id FROM service_records s WHERE s.centre_id = d.centre_id AND s.duty = d.duty AND s.result IN "
+    "('done', 'failed') AND NOT EXISTS (SELECT 1 FROM service_records c WHERE c.centre_id = s.centre_id AND c.corrects = s.id) "
+    "ORDER BY s.happened_at DESC, s.id DESC LIMIT 1) FROM (SELECT DISTINCT centre_id, duty FROM service_records WHERE centre_id "
+    "= "
+    "? AND duty IS NOT NULL) d)";
+
 /// Of the window with corrections, and the last that stands of each duty, however old.
 Result<std::vector<ServiceRecord>> openServices(Database& database, const CentreId& centre, Instant from) {
-    const QString where = QStringLiteral(
-        "AND (happened_at >= ? OR corrects IN (SELECT id FROM service_records w WHERE w.centre_id = service_records.centre_id "
-        "AND "
-        "w.happened_at >= ?) OR (result IN ('done', 'failed') AND NOT EXISTS (SELECT 1 FROM service_records c WHERE c.centre_id "
-        "= "
-        "service_records.centre_id AND c.corrects = service_records.id) AND NOT EXISTS (SELECT 1 FROM service_records l WHERE "
-        "l.centre_id = service_records.centre_id AND l.duty = service_records.duty AND l.result IN ('done', 'failed') AND "
-        "l.happened_at > service_records.happened_at AND NOT EXISTS (SELECT 1 FROM service_records c WHERE c.centre_id = "
-        "l.centre_id AND c.corrects = l.id))))");
-    Result<std::vector<ServiceRecord>> records =
-        rowsOf<ServiceRecord>(database, centre, where, {qint64{from.seconds}, qint64{from.seconds}});
-    if (records) sortByTime(*records);
+    Result<std::vector<ServiceRecord>> records = recordsWithin<ServiceRecord>(database, centre, {from, {std::int64_t{1} << 60}});
+    if (!records) return records;
+    Result<std::vector<ServiceRecord>> lasts =
+        rowsOf<ServiceRecord>(database, centre, QLatin1StringView(lastOfDuties), {centre.value});
+    if (!lasts) return lasts;
+    for (ServiceRecord& last : *lasts) {
+        const auto isSame = [&last](const ServiceRecord& record) { return record.id == last.id; };
+        if (std::none_of(records->begin(), records->end(), isSame)) records->push_back(std::move(last));
+    }
+    sortByTime(*records);
     return records;
 }
 
