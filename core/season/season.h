@@ -59,7 +59,7 @@ struct SeasonState {
     Centre centre;
     std::vector<Series> series;
     std::vector<Pattern> patterns;
-    std::vector<Job> confirmed;          ///< confirmed and not older than the open window
+    std::vector<Job> confirmed;          ///< confirmed and not older than openJobDays (work_ahead.h)
     std::vector<RunLog> runs;            ///< the open window, corrections included
     std::vector<LaneTreatment> before;   ///< last treatments before the open window
     std::vector<LevelReading> readings;  ///< the latest per machine and the open window's
@@ -71,7 +71,7 @@ struct SeasonState {
     std::vector<Order> orders;
     Balances stock;  ///< as it is now, by the ledger
     std::vector<ServiceItem> items;
-    std::vector<ServiceRecord> services;  ///< of the open window, corrections included, and the last that stands of each duty
+    std::vector<ServiceRecord> services;  ///< the last that stands of each duty
     std::vector<MeterReading> counters;   ///< all that stand
     std::vector<MachineWork> workBefore;  ///< what was run before the open window, from one reading of a counter to the next
     friend bool operator==(const SeasonState&, const SeasonState&) = default;

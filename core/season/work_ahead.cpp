@@ -81,14 +81,15 @@ StrayRates strayRates(const SeasonState& season, const MachineId& machine, QDate
         if (run.machine != machine) continue;
         const auto job = std::find_if(season.confirmed.begin(), season.confirmed.end(),
                                       [&](const Job& j) { return !run.job.isEmpty() && j.id == run.job; });
-        const std::int64_t more = run.use.laneRuns - (job == season.confirmed.end() ? 0 : job->use.laneRuns);
+        if (!run.job.isEmpty() && job == season.confirmed.end()) continue;  // older than the jobs that are in memory
+        const std::int64_t more = run.use.laneRuns - (run.job.isEmpty() ? 0 : job->use.laneRuns);
         if (more > 0) besides.push_back(more);
         if (more < 0) missed.push_back(-more);
     }
     for (const Job& job : season.confirmed) {
         if (job.machine == machine && job.state == JobState::Dropped && job.date < today) missed.push_back(job.use.laneRuns);
     }
-    return {strayWork(besides, openWindowDays, besidesPrior), strayWork(missed, openWindowDays, missedPrior)};
+    return {strayWork(besides, openWindowDays, besidesPrior), strayWork(missed, openJobDays, missedPrior)};
 }
 
 double strayQuantile(const StrayRates& rates, double days, double level) {

@@ -35,7 +35,10 @@ inline constexpr StrayPrior missedPrior{0.2, 4, 4, 0.5};  ///< what is planned i
 
 StrayWork strayWork(const std::vector<std::int64_t>& sizes, double days, const StrayPrior& prior);
 
-/// What a machine did besides the plan and did not do of it, in the open window.
+/// Days for which confirmed jobs are kept in memory: what is before has been run, and its logs say how.
+inline constexpr int openJobDays = 7;
+
+/// What a machine did besides the plan in the open window, and did not do of the jobs that are in memory.
 struct StrayRates {
     StrayWork besides;
     StrayWork missed;

@@ -7,8 +7,6 @@
 #include "core/storage/records.h"
 #include "core/storage/run_work.h"
 
-#include <algorithm>
-
 namespace laneward {
 namespace {
 
@@ -109,25 +107,17 @@ constexpr auto lastOfDuties =
     "= "
     "? AND duty IS NOT NULL) d)";
 
-/// Of the window with corrections, and the last that stands of each duty, however old.
-Result<std::vector<ServiceRecord>> openServices(Database& database, const CentreId& centre, Instant from) {
-    Result<std::vector<ServiceRecord>> records = recordsWithin<ServiceRecord>(database, centre, {from, {std::int64_t{1} << 60}});
-    if (!records) return records;
+Result<std::vector<ServiceRecord>> lastServices(Database& database, const CentreId& centre) {
     Result<std::vector<ServiceRecord>> lasts =
         rowsOf<ServiceRecord>(database, centre, QLatin1StringView(lastOfDuties), {centre.value});
-    if (!lasts) return lasts;
-    for (ServiceRecord& last : *lasts) {
-        const auto isSame = [&last](const ServiceRecord& record) { return record.id == last.id; };
-        if (std::none_of(records->begin(), records->end(), isSame)) records->push_back(std::move(last));
-    }
-    sortByTime(*records);
-    return records;
+    if (lasts) sortByTime(*lasts);
+    return lasts;
 }
 
 Outcome readService(Database& database, const CentreId& centre, SeasonState& season, Instant from) {
     Outcome read = Nothing{};
     put(rowsOf<ServiceItem>(database, centre), season.items, read);
-    put(openServices(database, centre, from), season.services, read);
+    put(lastServices(database, centre), season.services, read);
     Result<std::vector<MeterReading>> counters = rowsOf<MeterReading>(database, centre);
     if (counters) sortByTime(*counters);
     if (put(std::move(counters), season.counters, read)) season.counters = standing(std::move(season.counters));

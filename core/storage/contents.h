@@ -16,7 +16,7 @@ Result<std::vector<Movement>> movementsWithin(Database& database, const CentreId
                                               const std::optional<SupplyId>& supply);
 /// Supplies, suppliers, price lists and orders.
 Outcome readStock(Database& database, const CentreId& centre, SeasonState& season);
-/// Items, services since `from` and the last of each duty, counters, and the work before `from`.
+/// Items, the last service of each duty, counters, and the work before `from`.
 Outcome readService(Database& database, const CentreId& centre, SeasonState& season, Instant from);
 /// Records of a range, and corrections of them wherever they lie, by time.
 template <class T>

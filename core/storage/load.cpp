@@ -1,3 +1,4 @@
+#include "core/season/work_ahead.h"
 #include "core/storage/closing_balances.h"
 #include "core/storage/contents.h"
 #include "core/storage/movements.h"
@@ -30,7 +31,8 @@ Result<SeasonState> loaded(Database& database, const CentreId& centre, Instant f
     Result<std::vector<Pattern>> patterns = rowsOf<Pattern>(database, centre);
     if (!patterns) return patterns.error();
     const Span window{from, allRecords.end};
-    Result<std::vector<Job>> jobs = jobsWithin(database, centre, window);
+    const Span recent{from + hours(24) * (openWindowDays - openJobDays), allRecords.end};
+    Result<std::vector<Job>> jobs = jobsWithin(database, centre, recent);
     if (!jobs) return jobs.error();
     Result<std::vector<RunLog>> runs = recordsWithin<RunLog>(database, centre, window);
     if (!runs) return runs.error();
