@@ -5526,18 +5526,6 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
 <context>
     <name>laneward::ServiceForm</name>
     <message>
-        <source>done in time</source>
-        <translation>rechtzeitig erledigt</translation>
-    </message>
-    <message>
-        <source>it had failed, and was put right</source>
-        <translation>war ausgefallen und wurde behoben</translation>
-    </message>
-    <message>
-        <source>only looked at</source>
-        <translation>nur angesehen</translation>
-    </message>
-    <message>
         <source>&amp;What was done:</source>
         <translation>&amp;Was getan wurde:</translation>
     </message>
@@ -10395,70 +10383,6 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>vorher ausgefallen: %1</translation>
     </message>
     <message>
-        <source>cushion brush</source>
-        <translation>Auflagebürste</translation>
-    </message>
-    <message>
-        <source>buffer brush</source>
-        <translation>Verteilbürste</translation>
-    </message>
-    <message>
-        <source>squeegee</source>
-        <translation>Abziehlippe</translation>
-    </message>
-    <message>
-        <source>filter</source>
-        <translation>Filter</translation>
-    </message>
-    <message>
-        <source>nozzles and lines</source>
-        <translation>Düsen und Leitungen</translation>
-    </message>
-    <message>
-        <source>wheels and belts</source>
-        <translation>Räder und Riemen</translation>
-    </message>
-    <message>
-        <source>charger</source>
-        <translation>Ladegerät</translation>
-    </message>
-    <message>
-        <source>approach</source>
-        <translation>Anlauf</translation>
-    </message>
-    <message>
-        <source>gutter</source>
-        <translation>Rinne</translation>
-    </message>
-    <message>
-        <source>other item</source>
-        <translation>anderes Teil</translation>
-    </message>
-    <message>
-        <source>inspect</source>
-        <translation>prüfen</translation>
-    </message>
-    <message>
-        <source>clean</source>
-        <translation>reinigen</translation>
-    </message>
-    <message>
-        <source>turn</source>
-        <translation>wenden</translation>
-    </message>
-    <message>
-        <source>replace</source>
-        <translation>ersetzen</translation>
-    </message>
-    <message>
-        <source>empty</source>
-        <translation>leeren</translation>
-    </message>
-    <message>
-        <source>calibrate</source>
-        <translation>einstellen</translation>
-    </message>
-    <message>
         <source>anyone</source>
         <translation>jeder</translation>
     </message>
@@ -10677,10 +10601,6 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: voll ab %2 ist niedrig: Ein zu drei Vierteln geladener Akku dieser Zellchemie zeigt %3</translation>
     </message>
     <message>
-        <source>%1: fit to run at %2 is at or below an empty pack of this chemistry (about %3)</source>
-        <translation>%1: einsatzbereit ab %2 liegt bei oder unter einem leeren Akku dieser Zellchemie (etwa %3)</translation>
-    </message>
-    <message>
         <source>%1: the spare pack below %2 comes too late: a pack of this chemistry is empty at about %3</source>
         <translation>%1: Der Ersatzakku unter %2 kommt zu spät: Ein Akku dieser Zellchemie ist bei etwa %3 leer</translation>
     </message>
@@ -10701,10 +10621,6 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1: %2 leergefahrene Ladungen sind zu wenige für einen Verlauf; es braucht %3</translation>
     </message>
     <message>
-        <source>%1: no loss of capacity can be seen</source>
-        <translation>%1: ein Verlust an Kapazität ist nicht zu erkennen</translation>
-    </message>
-    <message>
         <source>%1: a weight or distance of the lift cannot be</source>
         <translation>%1: Ein Gewicht oder Abstand beim Heben ist nicht möglich</translation>
     </message>
@@ -10715,6 +10631,14 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>%1 weighs %2 kg (%4 lb), more than two people should lift in this way (%3 kg or %5 lb each): use a lift</source>
         <translation>%1 wiegt %2 kg (%4 lb), mehr als zwei Personen so heben sollten (je %3 kg oder %5 lb): eine Hebehilfe benutzen</translation>
+    </message>
+    <message>
+        <source>%1: fit to run at %2 is below an empty pack of this chemistry (about %3)</source>
+        <translation>%1: einsatzbereit ab %2 liegt unter einem leeren Akku dieser Zellchemie (etwa %3)</translation>
+    </message>
+    <message>
+        <source>%1: no loss of capacity can be seen that would leave too few lanes within ten years</source>
+        <translation>%1: ein Verlust an Kapazität, der in zehn Jahren zu wenige Bahnen ließe, ist nicht zu erkennen</translation>
     </message>
 </context>
 </TS>

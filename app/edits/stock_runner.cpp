@@ -1,6 +1,7 @@
 #include "app/edits/stock_runner.h"
 
 #include <atomic>
+#include <condition_variable>
 
 namespace laneward {
 
@@ -17,9 +18,10 @@ struct StockRunner::Question {
     Answered answered;
 };
 
-/// Shared with the thread, which may outlive the runner by as long as one step takes.
+/// Shared with the thread. The runner waits for the step under way: the database is gone soon after the window is.
 struct StockRunner::Work {
     std::mutex mutex;
+    std::condition_variable idle;  ///< whenever `running` ends
     StockRunner* owner = nullptr;  ///< null when nobody listens any more
     std::optional<Question> next;
     bool running = false;
@@ -48,6 +50,7 @@ std::optional<StockRunner::Question> StockRunner::Work::takeNext() {
     std::optional<Question> question;
     std::swap(question, next);
     running = question && owner;
+    if (!running) idle.notify_all();
     return running ? question : std::nullopt;
 }
 
@@ -103,10 +106,11 @@ QThreadPool& StockRunner::threads() {
 StockRunner::StockRunner(QObject* parent) : QObject(parent), m_work(std::make_shared<Work>()) { m_work->owner = this; }
 
 StockRunner::~StockRunner() {
-    const std::scoped_lock lock(m_work->mutex);
+    std::unique_lock lock(m_work->mutex);
     m_work->owner = nullptr;
     m_work->next.reset();
     m_work->newest = 0;
+    m_work->idle.wait(lock, [this] { return !m_work->running; });
 }
 
 void StockRunner::ask(std::shared_ptr<const StockBase> base, std::shared_ptr<const State> changed, Answered answered) {

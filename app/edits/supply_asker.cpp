@@ -23,6 +23,7 @@ struct SupplyAsker::Question {
     State state;
     Instant now;
     bool mayKeep = false;
+    Wanted wanted = Wanted::All;
 };
 
 class SupplyAsker::Worker : public QObject {
@@ -32,6 +33,7 @@ public:
     void answer(const Question& question) {
         if (isLate(question)) return;
         m_since.start();
+        if (question.wanted == Wanted::Service) return answerService(question);
         const Result<SupplyHistory> history = past(question);
         if (!history) {
             QMetaObject::invokeMethod(
@@ -42,9 +44,7 @@ public:
         auto answer = std::make_shared<SupplyAnswer>();
         const std::optional<Plan> ahead = isLate(question) ? std::nullopt : work(question, *history, *answer);
         if (!ahead || isLate(question)) return;
-        QMetaObject::invokeMethod(&m_owner, [this, number = question.number, done = std::shared_ptr<const SupplyAnswer>(answer)] {
-            m_owner.take(number, done);
-        });
+        hand(question, answer);
         if (question.mayKeep) keep(question, {question.season, *ahead, answer->learned, history->stock.movements, question.now});
         QMetaObject::invokeMethod(&m_owner, [this, number = question.number] {
             if (m_owner.m_newest == number) Q_EMIT m_owner.settled();
@@ -53,6 +53,26 @@ public:
 
 private:
     bool isLate(const Question& question) const { return m_owner.m_newest.load(std::memory_order_relaxed) != question.number; }
+
+    void answerService(const Question& question) {
+        const std::optional<Plan> ahead = planAhead(question);
+        if (!ahead) return;
+        auto answer = std::make_shared<SupplyAnswer>();
+        answer->service = serviceOutlook({question.season, *ahead, question.now}, {});
+        hand(question, answer);
+    }
+
+    void hand(const Question& question, const std::shared_ptr<const SupplyAnswer>& answer) {
+        QMetaObject::invokeMethod(&m_owner, [this, number = question.number, answer] { m_owner.take(number, answer); });
+    }
+
+    /// Nothing when it was cancelled.
+    std::optional<Plan> planAhead(const Question& question) const {
+        const QDate today = dateOf(question.season.centre, question.now);
+        Plan ahead = plan(question.state, question.now, {today, today.addDays(OutlookRule().days - 1)}, fewNodes,
+                          [this, &question] { return isLate(question); });
+        return isLate(question) ? std::nullopt : std::optional(std::move(ahead));
+    }
 
     /// The store stays open: making the connection takes longer than asking.
     Result<SupplyHistory> past(const Question& question) {
@@ -77,17 +97,14 @@ private:
                 answer.fills.push_back({usage.machine, usage.product, fillPoints(history.drift, *machine, usage.product).points});
         }
         if (const auto past = m_store->keptForecasts(history.days)) answer.scores = scoresOf(question.season, history, *past);
-        const QDate today = dateOf(question.season.centre, question.now);
-        const OutlookRule rule;
-        Plan ahead = plan(question.state, question.now, {today, today.addDays(rule.days - 1)}, fewNodes, cancelled);
-        if (cancelled()) return std::nullopt;
+        std::optional<Plan> ahead = planAhead(question);
+        if (!ahead) return std::nullopt;
         tell(question, planShare);
         const auto heard = [&](double done) { tell(question, planShare + done * (forecastsShare - planShare)); };
         std::optional<SupplyOutlook> outlook = supplyOutlook(
-            {question.season, ahead, answer.learned, history.stock.movements, question.now}, rule, {cancelled, heard});
+            {question.season, *ahead, answer.learned, history.stock.movements, question.now}, {}, {cancelled, heard});
         if (!outlook) return std::nullopt;
         answer.outlook = *std::move(outlook);
-        answer.service = serviceOutlook({question.season, ahead, question.now}, {});
         return ahead;
     }
 
@@ -135,10 +152,10 @@ SupplyAsker::~SupplyAsker() {
     if (!ran) delete m_worker;
 }
 
-void SupplyAsker::ask(Session& session) {
+void SupplyAsker::ask(Session& session, Wanted wanted) {
     m_busy = true;
     auto question = std::make_shared<Question>(Question{++m_newest, session.store().location(), session.season(),
-                                                        session.planningState(), session.now(), !session.isReadOnly()});
+                                                        session.planningState(), session.now(), !session.isReadOnly(), wanted});
     if (!m_thread.isRunning()) m_thread.start(QThread::LowPriority);
     QMetaObject::invokeMethod(m_worker, [worker = m_worker, question] { worker->answer(*question); });
 }

@@ -28,7 +28,7 @@ struct FillsBehind {
 
 struct SupplyAnswer {
     SupplyOutlook outlook;
-    ServiceOutlook service;  ///< by the same plan ahead
+    ServiceOutlook service;  ///< when that is wanted
     SupplyLearning learned;
     std::vector<FillsBehind> fills;
     std::map<SupplyId, ForecastScore> scores;  ///< of forecasts that were kept; none = not known yet
@@ -41,8 +41,10 @@ public:
     explicit SupplyAsker(QObject* parent = nullptr);
     ~SupplyAsker() override;
 
-    /// Cancels what is under way. The answer comes on this thread, later.
-    void ask(Session& session);
+    /// Cancels what is under way. The answer comes on this thread, later; Service leaves all but `service` empty, and reads no
+    /// past.
+    enum class Wanted { All, Service };
+    void ask(Session& session, Wanted wanted = Wanted::All);
     /// No answer is wanted any more.
     void leave();
     bool isBusy() const { return m_busy; }

@@ -7,10 +7,6 @@
 
 namespace laneward {
 
-bool isOpen(const Job& job) {
-    return job.state == JobState::Proposed || job.state == JobState::Confirmed || job.state == JobState::UnderWay;
-}
-
 namespace {
 
 QString oneLine(QString text) { return text.replace(QChar::LineFeed, QStringLiteral(", ")); }
@@ -73,7 +69,7 @@ int JobModel::rowCount(const QModelIndex& parent) const { return parent.isValid(
 int JobModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : int(ColumnCount); }
 
 QString JobModel::spareText(const Job& job) const {
-    if (!isOpen(job)) return text(job.state);
+    if (!isAhead(job)) return text(job.state);
     if (job.late > Seconds{0}) return tr("%1 late").arg(durationText(job.late, m_speech));
     if (job.slack < Seconds{0}) return tr("%1 tight").arg(durationText(-job.slack, m_speech));
     if (job.slack < minutes(1)) return tr("none", "no time to spare");
@@ -123,7 +119,7 @@ QVariant JobModel::sortKey(const JobRow& row, int column) const {
         case Conditioner:
             return qlonglong(row.job.use.conditionerTotal().value);
         case Spare:
-            return qlonglong(isOpen(row.job) ? row.job.slack.value : std::numeric_limits<std::int64_t>::max());
+            return qlonglong(isAhead(row.job) ? row.job.slack.value : std::numeric_limits<std::int64_t>::max());
         default:
             return cell(row, column);
     }
@@ -151,7 +147,7 @@ QVariant JobModel::data(const QModelIndex& index, int role) const {
         case SortRole:
             return sortKey(*row, column);
         case OpenRole:
-            return isOpen(row->job);
+            return isAhead(row->job);
         default:
             return {};
     }

@@ -49,7 +49,4 @@ private:
     Instant m_now;
 };
 
-/// Not done, cut short or dropped.
-bool isOpen(const Job& job);
-
 }  // namespace laneward

@@ -1,5 +1,7 @@
 #include "core/base/money.h"
 
+#include "core/base/limits.h"
+
 #include <algorithm>
 #include <array>
 #include <string_view>
@@ -18,6 +20,17 @@ bool contains(const List& list, const QByteArray& code) {
 }
 
 }  // namespace
+
+std::vector<Finding> faultsOf(const Money& money, const QByteArray& currency, const QString& subject) {
+    std::vector<Finding> faults;
+    const QString name = subject.left(limits::nameLength);
+    if (money.minor < 0 || money.minor > limits::moneyMinor)
+        faults.push_back({Severity::Fault, "price.amount", name, {std::int64_t{money.minor}}});
+    if (!money.isZero() && money.currency != currency)
+        faults.push_back(
+            {Severity::Fault, "price.currency", name, {QString::fromUtf8(money.currency), QString::fromUtf8(currency)}});
+    return faults;
+}
 
 bool isCurrencyCode(const QByteArray& code) {
     return code.size() == 3 && std::all_of(code.begin(), code.end(), [](char c) { return c >= 'A' && c <= 'Z'; });

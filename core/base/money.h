@@ -3,6 +3,8 @@
 // Currencies are named by ISO 4217 codes ("EUR"); how many digits a minor unit has follows from the code.
 #pragma once
 
+#include "core/base/finding.h"
+
 #include <QByteArray>
 #include <QtGlobal>
 
@@ -24,6 +26,9 @@ struct Money {
     }
     friend Money operator*(const Money& a, std::int64_t n) { return {a.minor * n, a.currency}; }
 };
+
+/// What cannot be ("price.amount", "price.currency"): less than nothing or beyond reason, another currency than the centre's.
+std::vector<Finding> faultsOf(const Money& money, const QByteArray& currency, const QString& subject);
 
 /// Three capital letters.
 bool isCurrencyCode(const QByteArray& code);

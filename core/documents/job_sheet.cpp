@@ -69,10 +69,6 @@ void addHandOvers(JobSheet& sheet, const SeasonState& season, Instant now) {
                      [](const HandOver& a, const HandOver& b) { return a.at < b.at; });
 }
 
-bool isAhead(const Job& job) {
-    return job.state == JobState::Proposed || job.state == JobState::Confirmed || job.state == JobState::UnderWay;
-}
-
 /// What machines that have a Duty step are to be given: all that falls due before the day's work is done.
 void addDuties(JobSheet& sheet, const SeasonState& season, const Plan& plan, Instant now) {
     for (const Machine& machine : season.centre.machines) {

@@ -15,8 +15,6 @@
 
 namespace laneward {
 
-QString text(ItemKind kind);
-QString text(DutyKind kind);
 QString text(Skill skill);
 QString text(ServiceResult result);
 

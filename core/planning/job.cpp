@@ -9,4 +9,8 @@ LaneSet Job::laneSet() const {
     return set;
 }
 
+bool isAhead(const Job& job) {
+    return job.state == JobState::Proposed || job.state == JobState::Confirmed || job.state == JobState::UnderWay;
+}
+
 }  // namespace laneward

@@ -83,4 +83,7 @@ struct Job {
     friend bool operator==(const Job&, const Job&) = default;
 };
 
+/// Still to be done, or being done.
+bool isAhead(const Job& job);
+
 }  // namespace laneward

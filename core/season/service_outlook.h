@@ -30,10 +30,9 @@ struct ServiceVisit {
 
 struct ServiceOutlook {
     QDate today;
-    std::vector<DutyDue> due;           ///< of items that are not retired; by likely day, then early day, item and duty
-    std::vector<ServiceVisit> visits;   ///< by time, for what is due within the horizon of visits
-    std::vector<Finding> findings;      ///< "service.no-window" (item, duty; nobody is there or the machine is always out)
-    std::vector<PartNeed> partsNeeded;  ///< what the duties of the visits take, by supply
+    std::vector<DutyDue> due;          ///< of items that are not retired; by likely day, then early day, item and duty
+    std::vector<ServiceVisit> visits;  ///< by time, for what is due within the horizon of visits
+    std::vector<Finding> findings;     ///< "service.no-window" (item, duty; nobody is there or the machine is always out)
 };
 
 struct ServiceRule {

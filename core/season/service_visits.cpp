@@ -116,20 +116,6 @@ private:
         }
         visit.time = *time;
         m_outlook.visits.push_back(visit);
-        for (size_t one : group)
-            need(dutyOf(m_outlook.due[one]));
-    }
-
-    void need(const Duty& duty) {
-        for (const PartNeed& part : duty.parts) {
-            auto& needed = m_outlook.partsNeeded;
-            const auto known =
-                std::find_if(needed.begin(), needed.end(), [&](const PartNeed& n) { return n.supply == part.supply; });
-            if (known == needed.end())
-                needed.push_back(part);
-            else
-                known->amount += part.amount;
-        }
     }
 
     /// As late as it can be before the first outing of its day, or early on a day without one; else on a day before; else the

@@ -18,10 +18,6 @@ std::optional<QDate> dateAfter(QDate today, std::optional<int> day) {
     return day ? std::optional(today.addDays(*day)) : std::nullopt;
 }
 
-bool isAhead(const Job& job) {
-    return job.state == JobState::Proposed || job.state == JobState::Confirmed || job.state == JobState::UnderWay;
-}
-
 class Outlook {
 public:
     Outlook(const OutlookQuestion& question, const OutlookRule& rule)

@@ -28,10 +28,6 @@ Cumulants over(const StrayWork& work, double t, const StrayPrior& prior) {
             t * rate * work.cube + 3 * t * t * work.size * work.square * variance + std::pow(t * work.size, 3) * third};
 }
 
-bool isAhead(const Job& job) {
-    return job.state == JobState::Proposed || job.state == JobState::Confirmed || job.state == JobState::UnderWay;
-}
-
 /// For each day, to its end.
 std::vector<Meters> plannedBy(const Plan& ahead, const MachineId& machine, QDate today) {
     const int days = std::max(0, int(today.daysTo(ahead.range.last)) + 1);

@@ -55,8 +55,7 @@ struct DueQuestion {
 
 DueRange dueOf(const Duty& duty, const std::optional<LastDone>& last, const DueQuestion& question);
 
-/// Lanes that the machine may still treat before the first of the duties is due, or none when none counts lanes, runs or volume
-/// in a way that lanes tell: for planning.
+/// Lanes that the machine may still treat before the duty is due, below 0 when that is past; none when it does not count lanes.
 std::optional<std::int64_t> lanesLeft(const Duty& duty, const std::optional<LastDone>& last, const Meters& now);
 
 }  // namespace laneward

@@ -18,9 +18,8 @@ void add(Findings& faults, const char* rule, const QString& subject, std::vector
 }
 
 void checkMoney(const Money& money, const QByteArray& currency, const QString& subject, Findings& faults) {
-    if (money.minor < 0 || money.minor > limits::moneyMinor) add(faults, "price.amount", subject, {std::int64_t{money.minor}});
-    if (!money.isZero() && money.currency != currency)
-        add(faults, "price.currency", subject, {QString::fromUtf8(money.currency), QString::fromUtf8(currency)});
+    const Findings found = faultsOf(money, currency, subject);
+    faults.insert(faults.end(), found.begin(), found.end());
 }
 
 void checkDuty(const Duty& duty, bool hasMachine, const QByteArray& currency, Findings& faults) {

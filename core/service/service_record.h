@@ -20,13 +20,6 @@ struct PartUsed {
     friend bool operator==(const PartUsed&, const PartUsed&) = default;
 };
 
-/// A photo or document that is kept with a record, by the hash of its bytes.
-struct AttachedFile {
-    QByteArray sha256;  ///< lower-case hexadecimal
-    QString name;
-    friend bool operator==(const AttachedFile&, const AttachedFile&) = default;
-};
-
 struct ServiceRecord {
     OperationId id;
     Instant at;
@@ -40,7 +33,6 @@ struct ServiceRecord {
     int minutes = 0;
     QString finding;
     QString note;
-    std::vector<AttachedFile> files;
     std::optional<OperationId> corrects;  ///< replaces that earlier one
     friend bool operator==(const ServiceRecord&, const ServiceRecord&) = default;
 };

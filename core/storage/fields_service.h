@@ -60,12 +60,6 @@ void describe(V& visit, T& p) {
     visit("lot", p.lot);
 }
 
-template <class V, ValueOf<AttachedFile> T>
-void describe(V& visit, T& f) {
-    visit("sha256", f.sha256);
-    visit("name", f.name);
-}
-
 template <class V, ValueOf<ServiceRecord> T>
 void describe(V& visit, T& r) {
     visit("id", r.id);
@@ -80,7 +74,6 @@ void describe(V& visit, T& r) {
     visit("minutes", r.minutes);
     visit("finding", r.finding);
     visit("note", r.note);
-    visit("files", r.files);
     visit("corrects", r.corrects);
 }
 

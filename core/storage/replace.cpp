@@ -14,12 +14,13 @@ namespace laneward {
 namespace {
 
 /// Children before those they name.
-constexpr std::array tables{
-    "run_work",    "attachments",  "service_records",  "meter_readings", "service_items", "closing_balances", "movement_entries",
-    "movements",   "stock_counts", "orders",           "offers",         "suppliers",     "supplies",         "run_lanes",
-    "runs",        "incidents",    "hand_overs",       "level_readings", "tape_readings", "inspections",      "jobs",
-    "outages",     "series",       "shifts",           "people",         "machines",      "patterns",         "centres",
-    "edited_rows", "operations",   "pattern_versions", "kept_forecasts"};
+constexpr std::array tables{"run_work",         "service_records", "meter_readings", "service_items", "closing_balances",
+                            "movement_entries", "movements",       "stock_counts",   "orders",        "offers",
+                            "suppliers",        "supplies",        "run_lanes",      "runs",          "incidents",
+                            "hand_overs",       "level_readings",  "tape_readings",  "inspections",   "jobs",
+                            "outages",          "series",          "shifts",         "people",        "machines",
+                            "patterns",         "centres",         "edited_rows",    "operations",    "pattern_versions",
+                            "kept_forecasts"};
 
 Outcome cleared(Database& database, const CentreId& centre) {
     const auto run = [&](const QString& sql) { return database.change(sql, {centre.value}); };

@@ -10,8 +10,7 @@ constexpr std::array amountKeys{"amount_ul", "amount_mm", "pieces"};
 
 constexpr std::array optionalInCount{"corrects", "note"};
 constexpr std::array optionalInReceipt{"order", "note", "recorded_at"};
-constexpr std::array optionalInService{"duty",    "meters", "result", "cost_minor", "minutes",
-                                       "finding", "note",   "files",  "corrects"};
+constexpr std::array optionalInService{"duty", "meters", "result", "cost_minor", "minutes", "finding", "note", "corrects"};
 constexpr std::array optionalInLine{"place", "machine", "slot", "container", "lot", "amount_ul", "amount_mm", "pieces"};
 
 }  // namespace
@@ -129,7 +128,6 @@ std::optional<Record> StockRecordReader::service(QJsonObject object, const JsonP
     reader("minutes", record.minutes);
     reader("finding", record.finding);
     reader("note", record.note);
-    reader("files", record.files);
     reader("corrects", record.corrects);
     if (!reader.finish()) return std::nullopt;
     for (const CountLine& line : taken)

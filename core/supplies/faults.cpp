@@ -23,9 +23,8 @@ bool isUsableAs(const Supply& supply) {
 }
 
 void checkMoney(const Money& money, const QByteArray& currency, const QString& subject, Findings& faults) {
-    if (!isBetween(money.minor, 0, limits::moneyMinor)) add(faults, "price.amount", subject, {std::int64_t{money.minor}});
-    if (!money.isZero() && money.currency != currency)
-        add(faults, "price.currency", subject, {QString::fromUtf8(money.currency), QString::fromUtf8(currency)});
+    const Findings found = faultsOf(money, currency, subject);
+    faults.insert(faults.end(), found.begin(), found.end());
 }
 
 void checkPrices(const Offer& offer, const QByteArray& currency, const QString& subject, Findings& faults) {

@@ -1,5 +1,5 @@
--- Service: items with their duties, what was done, counters that were read, files that are kept with records, and the work that
--- machines have done. Meters are lanes, runs, seconds and microlitres. The work follows from the runs that stand, one row each, and
+-- Service: items with their duties, what was done, counters that were read, and the work that machines have
+-- done. Meters are lanes, runs, seconds and microlitres. The work follows from the runs that stand, one row each, and
 -- may be made again at any time.
 
 CREATE TABLE service_items (
@@ -30,7 +30,6 @@ CREATE TABLE service_records (
   minutes bigint NOT NULL,
   finding text NOT NULL,
   note text NOT NULL,
-  files text NOT NULL,
   corrects text,
   PRIMARY KEY (centre_id, id),
   FOREIGN KEY (centre_id, id) REFERENCES operations (centre_id, id),
@@ -56,13 +55,6 @@ CREATE TABLE meter_readings (
   FOREIGN KEY (centre_id, corrects) REFERENCES meter_readings (centre_id, id) DEFERRABLE INITIALLY DEFERRED,
   FOREIGN KEY (centre_id, person) REFERENCES people (centre_id, id),
   FOREIGN KEY (centre_id, machine) REFERENCES machines (centre_id, id)
-);
-
-CREATE TABLE attachments (
-  centre_id text NOT NULL,
-  sha256 text NOT NULL,
-  content bytea NOT NULL,
-  PRIMARY KEY (centre_id, sha256)
 );
 
 CREATE TABLE run_work (

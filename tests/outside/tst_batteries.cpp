@@ -51,8 +51,8 @@ void BatteriesTest::initTestCase() {
     m_data = QJsonDocument::fromJson(file.readAll()).object();
 }
 
-// Published tables differ from each other by 0.15 V; down to half full ours is within their tolerance of each, and of BA01, BA02
-// and BA04 all the way.
+// Published tables differ from each other by 0.15 V; ours is within their tolerance of each, but for the empty pack of BA03,
+// which is rounded to 11.6 V.
 void BatteriesTest::restedVoltsOfFloodedPacks() {
     const double tolerance = m_data["tol_v12"].toDouble() + 1e-9;
     int values = 0;
@@ -62,14 +62,14 @@ void BatteriesTest::restedVoltsOfFloodedPacks() {
         for (int i = 0; i < v12.size(); ++i) {
             const double share = 1 - 0.25 * i;
             if (!table["soc"].isUndefined()) QCOMPARE(table["soc"][i].toDouble(), 100 * share);
-            if (rounded && share < 0.5) continue;
+            if (rounded && share <= 0) continue;
             QVERIFY(near(volts(Chemistry::FloodedLeadAcid, 12'000, share), v12[i].toDouble(), tolerance));
             if (!table["v24"].isUndefined())
                 QVERIFY(near(volts(Chemistry::FloodedLeadAcid, 24'000, share), table["v24"][i].toDouble(), 2 * tolerance));
             ++values;
         }
     }
-    QCOMPARE(values, 17);
+    QCOMPARE(values, 18);
     // A rested 24 V pack is full near 25.3 V and empty near 23.7 V (common practice, no source).
     QVERIFY(near(volts(Chemistry::FloodedLeadAcid, 24'000, 1), 25.3, 0.05));
     QVERIFY(near(volts(Chemistry::FloodedLeadAcid, 24'000, 0), 23.7, 0.1));

@@ -14,6 +14,7 @@ using namespace laneward;
 namespace {
 
 constexpr int machines = 1'000;
+constexpr int firstSeed = 50'000;  // what is believed beforehand was chosen while looking at others
 constexpr int horizon = 112;
 
 constexpr int planned = 8;  // lanes a day
@@ -123,7 +124,7 @@ void DueRangesTest::lanesReached() {
     QFETCH(int, days);
     Share early, likely, late;
     for (int seed = 0; seed < machines; ++seed) {
-        House house(seed);
+        House house(firstSeed + seed);
         const double there = house.stray()[size_t(days) - 1];
         const auto count = [&](Share& share, double level) {
             ++share.all;
@@ -159,7 +160,7 @@ void DueRangesTest::dueDays() {
     Share beforeEarly, untilEarly, beforeLikely, untilLikely, fromLate, afterLate;
     double width = 0;
     for (int seed = 0; seed < machines; ++seed) {
-        House house(seed);
+        House house(firstSeed + seed);
         const WorkAhead work = workAhead(house.season(), ahead, heron, today);
         const DueRange due = dueOf(duty, LastDone{}, {{}, &work, today});
         const std::vector<double> stray = house.stray();

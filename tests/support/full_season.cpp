@@ -230,7 +230,6 @@ std::vector<ServiceRecord> serviceRecords() {
     turned.minutes = 31;
     turned.finding = "Worn on the left";
     turned.note = "Half of it was still good";
-    turned.files = {{QByteArray(64, 'a'), "brush.jpg"}};
     ServiceRecord withdrawn = turned;
     withdrawn.id = operation(91);
     withdrawn.at = at(455);

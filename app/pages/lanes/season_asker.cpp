@@ -44,10 +44,10 @@ SeasonAsker::~SeasonAsker() { leave(); }
 
 void SeasonAsker::leave() {
     if (!m_work) return;
-    m_work->left = true;
-    const std::scoped_lock lock(m_work->mutex);
-    m_work->owner = nullptr;
-    m_work.reset();
+    const std::shared_ptr<Work> work = std::move(m_work);  // outlives the lock on it
+    work->left = true;
+    const std::scoped_lock lock(work->mutex);
+    work->owner = nullptr;
 }
 
 void SeasonAsker::ask(State state, Instant now, const DateRange& days) {

@@ -49,9 +49,8 @@ void ServiceForm::buildFields() {
         m_grid->addWidget(field, row, 1);
     };
     m_result = new QComboBox(m_fields);
-    m_result->addItem(tr("done in time"), int(ServiceResult::Done));
-    m_result->addItem(tr("it had failed, and was put right"), int(ServiceResult::Failed));
-    m_result->addItem(tr("only looked at"), int(ServiceResult::Found));
+    for (const ServiceResult result : {ServiceResult::Done, ServiceResult::Failed, ServiceResult::Found})
+        m_result->addItem(text(result), int(result));
     add(tr("&What was done:"), m_result, "serviceResult");
     m_minutes = new QSpinBox(m_fields);
     m_minutes->setRange(0, mostMinutes);
@@ -92,7 +91,7 @@ void ServiceForm::open(const DutyDue& due) {
     const ServiceItem* item = findItem(m_session.season().items, due.item);
     m_title->setText(tr("%1 – %2", "duty, of what").arg(shown(found->name), itemText(*item, m_session.season())));
     tellSteps();
-    m_result->setCurrentIndex(found->kind == DutyKind::Inspect ? m_result->findData(int(ServiceResult::Done)) : 0);
+    m_result->setCurrentIndex(0);
     m_minutes->setValue(found->minutes);
     m_finding->clear();
     m_note->clear();

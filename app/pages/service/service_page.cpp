@@ -102,7 +102,7 @@ void ServicePage::refresh() {
         m_answer = nullptr;
         m_headline = tr("Nothing is looked after here yet.");
     } else {
-        m_asker.ask(session());
+        m_asker.ask(session(), SupplyAsker::Wanted::Service);
     }
     showAll();
     Q_EMIT headlineChanged();

@@ -8,6 +8,7 @@
 #include "core/documents/stock_words.h"
 
 #include <QListWidget>
+#include <QScrollArea>
 #include <QSplitter>
 #include <QVBoxLayout>
 
@@ -73,9 +74,15 @@ QWidget* StockDetail::buildUse() {
     m_fills->setAccessibleName(tr("Fills behind it"));
     m_fills->setWordWrap(true);
     m_fills->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_fills->setMinimumHeight(4 * m_fills->fontMetrics().lineSpacing());
     column->addWidget(m_fills, 1);
     column->addStretch(0);
-    return side;
+    auto* scroll = new QScrollArea(this);  // a low window has no room for all of it
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setAccessibleName(tr("Use, measured"));
+    scroll->setWidget(side);
+    return scroll;
 }
 
 void StockDetail::show(const SupplyId& id, const SupplyAnswer* answer) {

@@ -22,10 +22,10 @@ public:
 
 /// How many jobs are left, and the next step to take.
 QString Headline::work(const JobSheet& sheet, const Speech& speech, Instant now) {
-    const int left = int(std::count_if(sheet.jobs.begin(), sheet.jobs.end(), isOpen));
+    const int left = int(std::count_if(sheet.jobs.begin(), sheet.jobs.end(), isAhead));
     if (sheet.jobs.empty()) return tr("no lane needs a treatment today");
     if (left == 0) return tr("all %n job(s) are done", nullptr, int(sheet.jobs.size()));
-    const auto next = std::find_if(sheet.jobs.begin(), sheet.jobs.end(), isOpen);
+    const auto next = std::find_if(sheet.jobs.begin(), sheet.jobs.end(), isAhead);
     const QString jobs = tr("%n job(s) left", nullptr, left);
     if (next->state == JobState::UnderWay) return tr("%1, one is under way").arg(jobs);
     const Seconds overdue = now - next->time.begin;
@@ -44,7 +44,7 @@ QString Headline::outcome(const JobSheet& sheet, const Speech& speech) {
     if (late > 0) return tr("%n event(s) will be late", nullptr, late);
     std::optional<Seconds> least;
     for (const Job& job : sheet.jobs) {
-        if (isOpen(job)) least = std::min(least.value_or(job.slack), job.slack);
+        if (isAhead(job)) least = std::min(least.value_or(job.slack), job.slack);
     }
     if (!least) return {};
     if (*least < Seconds{0}) return tr("every lane is ready in time, but tight");

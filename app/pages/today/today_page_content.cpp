@@ -43,8 +43,8 @@ void TodayPage::refresh() {
     fitColumns();
     // Ids of proposed jobs change with the plan; then the next open job is the one that matters.
     int row = before ? m_model->rowOf(before->id) : -1;
-    if (row < 0 || (isOpen(*before) && !isOpen(rows[size_t(row)].job))) {
-        const auto next = std::find_if(rows.begin(), rows.end(), [](const JobRow& r) { return isOpen(r.job); });
+    if (row < 0 || (isAhead(*before) && !isAhead(rows[size_t(row)].job))) {
+        const auto next = std::find_if(rows.begin(), rows.end(), [](const JobRow& r) { return isAhead(r.job); });
         if (next != rows.end()) row = int(next - rows.begin());
     }
     const QModelIndex selected = m_table->currentIndex();
@@ -90,10 +90,10 @@ void TodayPage::showSelected() {
     m_tellSoon->start();
     const std::optional<Job> job = selectedJob();
     const bool writable = !session().isReadOnly();
-    m_asPlanned->setEnabled(writable && job && isOpen(*job));
+    m_asPlanned->setEnabled(writable && job && isAhead(*job));
     m_changed->setEnabled(writable && job);
-    m_changed->setText(job && !isOpen(*job) ? tr("&Correct…") : tr("Record with &changes…"));
-    m_begin->setEnabled(writable && job && isOpen(*job) && job->state != JobState::UnderWay);
+    m_changed->setText(job && !isAhead(*job) ? tr("&Correct…") : tr("Record with &changes…"));
+    m_begin->setEnabled(writable && job && isAhead(*job) && job->state != JobState::UnderWay);
     m_unplanned->setEnabled(writable && !session().season().centre.machines.empty());
     m_incidentAction->setEnabled(writable);
 }
@@ -161,7 +161,7 @@ Job TodayPage::committed(Job job, std::vector<Change>& changes) const {
 
 void TodayPage::recordAsPlanned() {
     const std::optional<Job> selected = selectedJob();
-    if (!selected || !isOpen(*selected)) return;
+    if (!selected || !isAhead(*selected)) return;
     Deed deed;
     deed.name = tr("Lanes %1 done as planned").arg(selected->laneSet().text());
     deed.records.push_back(asPlanned(committed(*selected, deed.changes), session().now()));
@@ -170,7 +170,7 @@ void TodayPage::recordAsPlanned() {
 
 void TodayPage::beginJob() {
     const std::optional<Job> selected = selectedJob();
-    if (!selected || !isOpen(*selected)) return;
+    if (!selected || !isAhead(*selected)) return;
     std::vector<Change> changes;
     const Job before = committed(*selected, changes);
     const Job after = begunAt(before, session().now());
@@ -188,7 +188,7 @@ void TodayPage::recordWithChanges() {
     m_selectedPlanned = rowAt(m_table->currentIndex())->planned;
     for (const RunLog& run : standing(session().season().runs)) {
         const bool ofJob = !run.job.isEmpty() && run.job == selected->id;
-        if (!isOpen(*selected) && (ofJob || run.id.value == selected->id.value)) m_correcting = run.id;
+        if (!isAhead(*selected) && (ofJob || run.id.value == selected->id.value)) m_correcting = run.id;
     }
     m_panels->setCurrentIndex(RunPanel);
     m_run->begin(selected);
