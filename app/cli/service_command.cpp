@@ -22,7 +22,8 @@ Status dueList(const Call& call, const Loaded& loaded, const QString& format) {
     ServiceRule rule;
     rule.visitDays = std::min(rule.visitDays, int(days));
     const ServiceOutlook outlook = serviceOutlook({season, ahead, loaded.now}, rule);
-    const ServiceList list{outlook, season, *until};
+    const PackOutlook packs = packOutlook(season, ahead, loaded.now);
+    const ServiceList list{outlook, season, *until, packs};
     if (call.options.isSet("pdf")) {
         const bool letter = season.centre.facts.settings.letterPaper;
         const Outcome written =

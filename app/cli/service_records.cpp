@@ -43,6 +43,8 @@ Outcome checkServices(const Loaded& loaded, const std::vector<Record>& records) 
             if (!reading->withdrawn) faults = faultsOf(*reading, counters, loaded.now);
             counters.push_back(*reading);
         }
+        if (const auto* reading = std::get_if<PackReading>(&one))
+            faults = faultsOf(*reading, findItem(season.items, reading->pack), loaded.now);
         if (!faults.empty()) return Error{ErrorKind::Invalid, faults.front()};
     }
     return Nothing{};

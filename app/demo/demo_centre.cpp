@@ -26,6 +26,7 @@ CentreFile demoCentre(Instant now) {
     file.history = demo::yearOfRecords(file.season, today);
     std::vector<ServiceItem> items = demo::serviceItems(file.season.centre);
     demo::addServices(file.history, items, file.season.centre, today);
+    demo::addPacks(file.history, file.season.centre, today);
     demo::addSupplies(file.season, file.history, today);
     demo::addForecasts(file.season, file.history, today);
     file.season.items = std::move(items);

@@ -90,7 +90,20 @@ void addRun(HistorySlice& records, const Job& job, Dice& dice) {
 
 MachineLevels levelsOf(const Machine& machine, Instant at) { return fullLevels(machine, limitsFromSettings(machine), at); }
 
-/// Each morning somebody reads volts and levels; this morning one tank was low.
+/// What was in the waste tank of a day's runs: what the clean takes up of the cleaner, and the conditioner.
+Microlitres wasteOf(const HistorySlice& records, const MachineId& machine, const Span& time, Dice& dice) {
+    const int recovered = (machine.value == "heron" ? 78 : 84) + dice.below(5) - 2;  // of 100
+    Microlitres waste;
+    for (const RunLog& run : records.runs) {
+        if (run.machine != machine || run.time.end < time.begin || run.time.end >= time.end || !cleans(run.treatment)) continue;
+        waste += {run.use.cleaner.value * recovered / 100};
+        for (const Microlitres conditioner : run.use.conditioner)
+            waste += conditioner;
+    }
+    return waste;
+}
+
+/// Each morning somebody reads volts and levels, and empties the waste tank; this morning one tank was low.
 void addReadings(HistorySlice& records, const Centre& centre, QDate today, Dice& dice) {
     for (QDate date = today.addDays(-openWindowDays); date <= today; date = date.addDays(1)) {
         const Instant at = dayOf(centre, date).begin + minutes(15);
@@ -101,9 +114,12 @@ void addReadings(HistorySlice& records, const Centre& centre, QDate today, Dice&
                                  {},
                                  {}};
             reading.levels.volts = Millivolts{machine.fullAt.value + 50 * dice.below(8)};
+            const Microlitres waste = wasteOf(records, machine.id, {at - hours(24), at}, dice);
+            if (waste > Microlitres{0}) reading.emptied = {waste.value / 50'000 * 50'000};  // as it is read off the scale
             if (date == today && machine.id.value == "heron") {
                 reading.levels.conditioner[0] = millilitres(290);
                 reading.levels.waste = millilitres(2'400);
+                reading.emptied.reset();
             }
             records.readings.push_back(reading);
         }

@@ -49,6 +49,10 @@ void addTapes(HistorySlice& records, const SeasonState& season, QDate today);
 std::vector<ServiceItem> serviceItems(const Centre& centre);
 /// A year of services and readings of counters. To be called with the year's runs.
 void addServices(HistorySlice& records, const std::vector<ServiceItem>& items, const Centre& centre, QDate today);
+/// What packs are and ask for, and a spare one for each machine.
+void addPackItems(std::vector<ServiceItem>& items, const Centre& centre);
+/// A year of packs swapped and charged. To be called with the year's runs.
+void addPacks(HistorySlice& records, const Centre& centre, QDate today);
 /// Sixteen weeks of stock, with suppliers, orders and counts. To be called when all runs, readings and services are there.
 void addSupplies(SeasonState& season, HistorySlice& records, QDate today);
 /// What machines really take, as the program would have learned it from the fills until then.

@@ -226,6 +226,7 @@ std::vector<ServiceItem> serviceItems(const Centre& centre) {
             items.push_back(std::move(item));
     }
     setCosts(items);
+    addPackItems(items, centre);
     std::sort(items.begin(), items.end(), [](const ServiceItem& a, const ServiceItem& b) { return a.id < b.id; });
     return items;
 }

@@ -155,6 +155,7 @@ void empty(Inspection& inspection) { inspection.values.clear(); }
 void empty(StockCount& count) { count.lines.clear(); }
 void empty(ServiceRecord& record) { record.result = ServiceResult::Withdrawn; }
 void empty(MeterReading& reading) { reading.withdrawn = true; }
+void empty(PackReading& reading) { reading.withdrawn = true; }
 
 template <class T>
 T withdrawalOf(const T& record) {
@@ -186,7 +187,8 @@ LevelReading takenBack(const LevelReading& reading, const SeasonState& season) {
     }
     const Machine* machine = findMachine(season.centre, reading.levels.machine);
     const Instant dawn = dayOf(season.centre, dateOf(season.centre, reading.levels.at)).begin;
-    counter.poured.reset();  // nothing was poured after all
+    counter.poured.reset();  // nothing was poured or emptied after all
+    counter.emptied.reset();
     if (before) counter.levels = before->levels;
     if (!before && machine) counter.levels = fullLevels(*machine, limitsFromSettings(*machine), dawn);
     return counter;
@@ -212,6 +214,7 @@ std::vector<Record> Session::counterOf(const std::vector<Record>& records) const
         if (const auto* service = std::get_if<ServiceRecord>(&record))
             counter = service->corrects ? restated(*service, m_store->services(allRecords)) : withdrawalOf(*service);
         if (const auto* reading = std::get_if<MeterReading>(&record)) counter = withdrawalOf(*reading);
+        if (const auto* pack = std::get_if<PackReading>(&record)) counter = withdrawalOf(*pack);
         std::visit(
             [this](auto& r) {
                 r.id = newOperation();

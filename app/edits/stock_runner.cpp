@@ -5,9 +5,10 @@
 
 namespace laneward {
 
-/// How long stock lasts, and the jobs that take from it.
+/// How long stock lasts, when duties fall due, and the jobs that both come of.
 struct StockRunner::Ahead {
     SupplyOutlook outlook;
+    ServiceOutlook service;
     std::vector<Job> jobs;
 };
 
@@ -62,7 +63,8 @@ std::optional<StockRunner::Ahead> StockRunner::Work::lookAhead(const State& stat
     Plan ahead = plan(PlanTask{state, base.now, days, stockNodes, cancelled}, memo);
     if (cancelled()) return std::nullopt;
     auto outlook = supplyOutlook({base.season, ahead, known.learned, known.receipts, base.now}, {}, {cancelled, {}});
-    return outlook ? std::optional(Ahead{*std::move(outlook), std::move(ahead.jobs)}) : std::nullopt;
+    if (!outlook) return std::nullopt;
+    return Ahead{*std::move(outlook), serviceOutlook({base.season, ahead, base.now}, {}), std::move(ahead.jobs)};
 }
 
 void StockRunner::Work::answer(const Question& question) {
@@ -82,7 +84,8 @@ void StockRunner::Work::answer(const Question& question) {
     PlanDifference whole;
     whole.removed = before->jobs;
     whole.added = after->jobs;
-    deliver(question, {supplyDifference(before->outlook, after->outlook), costOf(whole, base.season, factors), factors});
+    deliver(question, {supplyDifference(before->outlook, after->outlook), serviceDifference(before->service, after->service),
+                       costOf(whole, base.season, factors), factors});
 }
 
 /// Posted under the lock, so that the owner cannot go away meanwhile; what is posted to it goes with it.

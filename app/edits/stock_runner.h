@@ -1,5 +1,5 @@
-// What a change of the calendar does to stock, worked out beside the window and beside the planning of 'what if': a thread of its
-// own, so that the next question never waits for history to be read. The newest question wins.
+// What a change of the calendar does to stock and service, worked out beside the window and beside the planning of 'what if': a
+// thread of its own, so that the next question never waits for history to be read. The newest question wins.
 //
 // The past is learned from once and kept until other things are recorded; the outlook without the change is kept as long as the
 // questions start from the same state.
@@ -9,6 +9,7 @@
 
 #include "app/edits/session.h"
 #include "app/edits/supply_past.h"
+#include "core/season/service_difference.h"
 #include "core/season/supply_difference.h"
 
 #include <QObject>
@@ -26,6 +27,7 @@ struct StockBase {
 
 struct StockAnswer {
     SupplyDifference difference;
+    std::vector<DutyShift> service;
     ProductCost cost;    ///< after less before, of stockDays
     UseFactors factors;  ///< real over nominal use, as learned
 };

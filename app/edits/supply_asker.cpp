@@ -59,6 +59,7 @@ private:
         if (!ahead) return;
         auto answer = std::make_shared<SupplyAnswer>();
         answer->service = serviceOutlook({question.season, *ahead, question.now}, {});
+        answer->packs = packOutlook(question.season, *ahead, question.now);
         hand(question, answer);
     }
 

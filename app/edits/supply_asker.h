@@ -11,6 +11,7 @@
 
 #include "app/edits/session.h"
 #include "core/season/past_forecasts.h"
+#include "core/season/pack_outlook.h"
 #include "core/season/service_outlook.h"
 
 #include <QThread>
@@ -28,7 +29,8 @@ struct FillsBehind {
 
 struct SupplyAnswer {
     SupplyOutlook outlook;
-    ServiceOutlook service;  ///< when that is wanted
+    ServiceOutlook service;  ///< when that is wanted, …
+    PackOutlook packs;       ///< … as this
     SupplyLearning learned;
     std::vector<FillsBehind> fills;
     std::map<SupplyId, ForecastScore> scores;  ///< of forecasts that were kept; none = not known yet

@@ -186,14 +186,15 @@ void WhatIfRunner::take(const WhatIfReply& reply) {
 }
 
 void WhatIfRunner::askStock(const WhatIfReply& reply) {
-    if (!m_changed || !m_base || m_session.season().supplies.empty()) return;
+    if (!m_changed || !m_base || (m_session.season().supplies.empty() && m_session.season().items.empty())) return;
     if (!m_stockBase) {
         m_stockBase = std::make_shared<const StockBase>(
             StockBase{m_base->state, m_session.season(), m_session.store().location(), m_base->now});
     }
     m_stock.ask(m_stockBase, m_changed, [this, reply](const StockAnswer& answer) {
         WhatIfReply more = reply;
-        more.stock = StockChange{answer.difference, costOf(reply.answer.difference, m_session.season(), answer.factors)};
+        more.besides =
+            ChangeBesides{answer.difference, answer.service, costOf(reply.answer.difference, m_session.season(), answer.factors)};
         Q_EMIT stockAnswered(more);
     });
 }

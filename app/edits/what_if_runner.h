@@ -11,23 +11,18 @@
 #pragma once
 
 #include "app/edits/stock_runner.h"
+#include "core/documents/supply_difference_words.h"
 #include "core/season/what_if.h"
 
 namespace laneward {
-
-/// What a change does to stock, and the cost of its products over the days that were planned.
-struct StockChange {
-    SupplyDifference difference;
-    ProductCost cost;
-};
 
 struct WhatIfReply {
     quint64 question = 0;  ///< as ask() has returned it
     Effort effort = Effort::First;
     DateRange days;  ///< that were planned
     WhatIfAnswer answer;
-    std::vector<Finding> violations;   ///< hard constraints that the change would break, when they were asked for
-    std::optional<StockChange> stock;  ///< of stockAnswered() only
+    std::vector<Finding> violations;       ///< hard constraints that the change would break, when they were asked for
+    std::optional<ChangeBesides> besides;  ///< of stockAnswered() only; its cost is of the days that were planned
 };
 
 class WhatIfRunner : public QObject {

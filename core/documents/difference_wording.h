@@ -18,6 +18,7 @@ struct DifferenceLine {
         Added,
         Amounts,  ///< treatments, conditioner and cleaner over the whole range, signed
         Stock,    ///< something would run out, or have to be ordered, on another day
+        Service,  ///< a duty would fall due on another day
         Cost,     ///< of products, signed
         Proof,    ///< how sure the answer is
     };

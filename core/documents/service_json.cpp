@@ -1,4 +1,5 @@
 #include "core/documents/keys.h"
+#include "core/documents/pack_words.h"
 #include "core/documents/service_words.h"
 #include "core/documents/writers.h"
 
@@ -71,7 +72,11 @@ QJsonObject serviceJson(const ServiceList& list, const Speech& speech) {
         duties.append(dutyJson(due, list.season));
     for (const ServiceVisit& visit : list.outlook.visits)
         visits.append(visitJson(visit, speech));
-    return {{"duties", duties}, {"visits", visits}, {"findings", findingsJson(list.outlook.findings, speech)}};
+    return {{"duties", duties},
+            {"visits", visits},
+            {"packs", packsJson(list.packs, list.season, speech)},
+            {"charging", turnsJson(list.packs, speech)},
+            {"findings", findingsJson(list.outlook.findings, speech)}};
 }
 
 QByteArray serviceCsv(const ServiceList& list) {

@@ -1,5 +1,6 @@
 #include "core/documents/service_words.h"
 
+#include "core/documents/pack_words.h"
 #include "core/documents/stock_words.h"
 #include "core/documents/text_page.h"
 
@@ -167,6 +168,15 @@ QString serviceText(const ServiceList& list, const Speech& speech) {
     if (!list.outlook.visits.empty()) out += "\n" + heading(say(QT_TRANSLATE_NOOP("wording", "When it fits")));
     for (const ServiceVisit& visit : list.outlook.visits)
         out += wrapped(visitText(visit, season, speech), 4, "  -");
+    if (!list.packs.packs.empty()) out += "\n" + heading(say(QT_TRANSLATE_NOOP("wording", "Packs")));
+    for (const PackLine& line : list.packs.packs) {
+        out += wrapped(packName(line.state.pack, season) + ": " + packPlaceText(line.state, speech), 2);
+        for (const QString& said : {packVoltsText(line, speech), packTonightText(line, speech), packLearnedText(line, speech)})
+            if (!said.isEmpty()) out += wrapped(said, 6);
+    }
+    if (!list.packs.turns.empty()) out += "\n" + heading(say(QT_TRANSLATE_NOOP("wording", "On charge, one at a time")));
+    for (const ChargeTurn& turn : list.packs.turns)
+        out += wrapped(turnText(turn, season, speech), 4, "  -");
     for (const Finding& finding : list.outlook.findings)
         out += wrapped(text(finding, speech), 4, "  >");
     return out;

@@ -1,7 +1,8 @@
 // What falls due and what was done, in words, as text for a terminal, as JSON and as CSV.
 //
 // JSON: {duties: [{item, item_name, duty, name, kind, machine, due_early, due_likely, due_late, never_done, used_permille, by,
-// left, minutes, skill, missing: [{supply, amount_U}]}], visits: [{machine, begin, end, late, duties}], findings}, U being ul, mm
+// left, minutes, skill, missing: [{supply, amount_U}]}], visits: [{machine, begin, end, late, duties}], packs and charging
+// as in pack_words.h, findings}, U being ul, mm
 // or pieces, `left` in the unit of the meter `by` (lanes, runs, minutes, volume in ul, days), dates null beyond what is planned.
 // Of history: {records: [{id, happened_at, person, item, duty, machine, result, meters: {lanes, runs, minutes, volume_ul},
 // parts: [{supply, lot, amount_U}], cost_minor, minutes, finding, note, corrects}], totals: {records, failures, minutes,
@@ -9,6 +10,7 @@
 #pragma once
 
 #include "core/documents/wording.h"
+#include "core/season/pack_outlook.h"
 #include "core/season/service_outlook.h"
 
 #include <QJsonObject>
@@ -45,6 +47,7 @@ struct ServiceList {
     const ServiceOutlook& outlook;
     const SeasonState& season;
     QDate until;
+    const PackOutlook& packs;
 };
 QString serviceText(const ServiceList& list, const Speech& speech);
 QJsonObject serviceJson(const ServiceList& list, const Speech& speech);

@@ -1,5 +1,6 @@
 #include "core/documents/supply_difference_words.h"
 
+#include "core/documents/service_words.h"
 #include "core/documents/stock_words.h"
 
 #include <QCoreApplication>
@@ -11,6 +12,8 @@ namespace laneward {
 namespace {
 
 using Kind = DifferenceLine::Kind;
+
+constexpr size_t mostDuties = 3;  // of those that shift: the first ones matter
 
 QString say(const char* source, int n = -1) { return QCoreApplication::translate("wording", source, nullptr, n); }
 
@@ -51,6 +54,21 @@ DifferenceLine orderLine(const OrderShift& shift, const SeasonState& season, con
             *shift.after < *shift.before};
 }
 
+DifferenceLine dutyLine(const DutyShift& shift, const QString& name, const Speech& speech) {
+    const auto day = [&](const std::optional<QDate>& date) { return dayWithWeekday(*date, speech); };
+    if (!shift.after)
+        return {Kind::Service,
+                say(QT_TRANSLATE_NOOP("wording", "%1 no longer falls due about %2.")).arg(name, day(shift.before))};
+    if (!shift.before)
+        return {Kind::Service, say(QT_TRANSLATE_NOOP("wording", "%1 falls due too, about %2.")).arg(name, day(shift.after))};
+    const int days = int(shift.before->daysTo(*shift.after));
+    if (days < 0)
+        return {Kind::Service,
+                say(QT_TRANSLATE_N_NOOP("wording", "%1 falls due %n day(s) earlier (%2)."), -days).arg(name, day(shift.after))};
+    return {Kind::Service,
+            say(QT_TRANSLATE_N_NOOP("wording", "%1 falls due %n day(s) later (%2)."), days).arg(name, day(shift.after))};
+}
+
 }  // namespace
 
 std::vector<DifferenceLine> stockLines(const SupplyDifference& change, const SeasonState& season, const Speech& speech) {
@@ -75,10 +93,26 @@ DifferenceLine costLine(const ProductCost& cost, const Speech& speech) {
                             .arg(money, names.join(QStringLiteral(", ")))};
 }
 
-void addStock(DifferenceWords& words, const SupplyDifference& change, const ProductCost& cost, const SeasonState& season,
-              const Speech& speech) {
-    std::vector<DifferenceLine> lines = stockLines(change, season, speech);
-    lines.push_back(costLine(cost, speech));
+std::vector<DifferenceLine> serviceLines(const std::vector<DutyShift>& shifts, const SeasonState& season, const Speech& speech) {
+    std::vector<DifferenceLine> lines;
+    for (const DutyShift& shift : shifts) {
+        if (lines.size() == mostDuties) break;
+        const ServiceItem* item = findItem(season.items, shift.item);
+        const Duty* duty = item ? findDuty(*item, shift.duty) : nullptr;
+        if (duty) lines.push_back(dutyLine(shift, itemText(*item, season) + ", " + shown(duty->name), speech));
+    }
+    const int more = int(shifts.size()) - int(lines.size());
+    if (more > 0 && !lines.empty())
+        lines.push_back({Kind::Service, say(QT_TRANSLATE_N_NOOP("wording", "%n more duty(s) fall due on other days."), more)});
+    return lines;
+}
+
+void addBesides(DifferenceWords& words, const ChangeBesides& change, const SeasonState& season, const Speech& speech) {
+    std::vector<DifferenceLine> lines;
+    if (!season.supplies.empty()) lines = stockLines(change.stock, season, speech);
+    for (DifferenceLine& line : serviceLines(change.service, season, speech))
+        lines.push_back(std::move(line));
+    if (!season.supplies.empty()) lines.push_back(costLine(change.cost, speech));
     const auto proof = std::find_if(words.lines.begin(), words.lines.end(), [](const auto& l) { return l.kind == Kind::Proof; });
     words.lines.insert(proof, std::make_move_iterator(lines.begin()), std::make_move_iterator(lines.end()));
 }

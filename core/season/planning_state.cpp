@@ -1,15 +1,28 @@
-#include "core/season/season.h"
+#include "core/season/pack_outlook.h"
 #include "core/season/service_outlook.h"
+#include "core/season/waste_past.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace laneward {
 
 namespace {
 
+/// What the past has shown, else the settings.
+MachineLimits limitsOf(const SeasonState& season, const Machine& machine, const std::vector<PackState>& packs, Instant now) {
+    MachineLimits limits = limitsFromSettings(machine);
+    limits.wastePerLane = learnedWastePerLane(season, machine).value_or(limits.wastePerLane);
+    limits.lanesPerCharge = learnedLanesPerCharge(packs, machine).value_or(limits.lanesPerCharge);
+    if (const std::optional<int> due = lanesUntilDuty(season, machine.id, now))
+        limits.lanesUntilDuty = std::min(*due, limits.lanesUntilDuty.value_or(*due));
+    return limits;
+}
+
 /// Closing down restores a machine, so a day starts full, empty and charged unless somebody has measured since.
-MachineLevels levelsAtDawn(const SeasonState& season, const Machine& machine, Instant dawn, Instant now) {
-    MachineLevels levels = fullLevels(machine, limitsFromSettings(machine), dawn);
+MachineLevels levelsAtDawn(const SeasonState& season, const Machine& machine, const MachineLimits& limits, Instant dawn,
+                           Instant now) {
+    MachineLevels levels = fullLevels(machine, limits, dawn);
     for (const LevelReading& reading : standing(season.readings)) {
         const MachineLevels& measured = reading.levels;
         if (measured.machine == machine.id && measured.at <= now && measured.at >= levels.at) levels = measured;
@@ -26,14 +39,26 @@ void takeRun(MachineLevels& levels, const JobUse& use) {
     levels.lanesLeft = std::max(0, levels.lanesLeft - use.laneRuns);
 }
 
-MachineLevels levelsNow(const SeasonState& season, const std::vector<RunLog>& runs, const Machine& machine, Instant now) {
+/// Who keeps the log of packs knows better than that a day starts charged.
+void takePack(MachineLevels& levels, const std::vector<PackState>& packs, const MachineLimits& limits, Instant measuredAt) {
+    constexpr Seconds current{36 * 3600};  // an older entry is of a log that nobody keeps any longer
+    for (const PackState& pack : packs) {
+        if (pack.machine != levels.machine || !pack.onMachine || pack.onCharge || !pack.since) continue;
+        if (*pack.since + current < levels.at || *pack.since < measuredAt) continue;
+        levels.lanesLeft = std::max(0, limits.lanesPerCharge - int(std::lround(pack.lanes)));
+    }
+}
+
+MachineLevels levelsNow(const SeasonState& season, const std::vector<RunLog>& runs, const Machine& machine,
+                        const MachineLimits& limits, const std::vector<PackState>& packs, Instant now) {
     const Instant dawn = dayOf(season.centre, dateOf(season.centre, now)).begin;
-    MachineLevels levels = levelsAtDawn(season, machine, dawn, now);
+    MachineLevels levels = levelsAtDawn(season, machine, limits, dawn, now);
     const Instant measuredAt = levels.at;
     for (const RunLog& run : runs) {
         if (run.machine == machine.id && run.time.end > measuredAt && run.time.end <= now) takeRun(levels, run.use);
     }
     levels.at = now;
+    takePack(levels, packs, limits, measuredAt == dawn ? Instant{} : measuredAt);
     return levels;
 }
 
@@ -87,12 +112,10 @@ State planningState(const SeasonState& season, Instant now) {
     state.centre = season.centre;
     state.series = season.series;
     state.patterns = season.patterns;
+    const std::vector<PackState> packs = packsOf(season, now);
     for (const Machine& machine : season.centre.machines) {
-        state.limits.push_back(limitsFromSettings(machine));
-        std::optional<int>& untilDuty = state.limits.back().lanesUntilDuty;
-        if (const std::optional<int> due = lanesUntilDuty(season, machine.id, now))
-            untilDuty = std::min(*due, untilDuty.value_or(*due));
-        state.levels.push_back(levelsNow(season, runs, machine, now));
+        state.limits.push_back(limitsOf(season, machine, packs, now));
+        state.levels.push_back(levelsNow(season, runs, machine, state.limits.back(), packs, now));
     }
     state.committed = committedJobs(season, runs, dateOf(season.centre, now).addDays(-1));
     state.history = treatmentsUntil(season, now);

@@ -27,6 +27,7 @@ struct StockHistory {
     std::vector<Movement> movements;
     std::vector<StockCount> counts;
     std::vector<RunLog> runs;
+    std::vector<OperationId> failures;  ///< services that put right what had failed
 };
 
 /// What left the house for good in a movement: used, disposed of, lost or (below 0) found; not what went back to the supplier.

@@ -7,6 +7,7 @@
 #include "core/patterns/inspection.h"
 #include "core/patterns/tape_reading.h"
 #include "core/planning/plan.h"
+#include "core/service/pack_log.h"
 #include "core/service/service_record.h"
 #include "core/supplies/ledger.h"
 
@@ -52,6 +53,7 @@ struct LevelReading {
     MachineLevels levels;
     std::optional<Poured> poured;         ///< when tanks were filled and somebody read how much it took
     std::optional<OperationId> corrects;  ///< replaces that earlier one
+    std::optional<Microlitres> emptied;   ///< when the waste tank was emptied and somebody measured what was in it
     friend bool operator==(const LevelReading&, const LevelReading&) = default;
 };
 
@@ -71,9 +73,10 @@ struct SeasonState {
     std::vector<Order> orders;
     Balances stock;  ///< as it is now, by the ledger
     std::vector<ServiceItem> items;
-    std::vector<ServiceRecord> services;  ///< the last that stands of each duty
-    std::vector<MeterReading> counters;   ///< all that stand
-    std::vector<MachineWork> workBefore;  ///< what was run before the open window, from one reading of a counter to the next
+    std::vector<ServiceRecord> services;    ///< the last that stands of each duty
+    std::vector<MeterReading> counters;     ///< all that stand
+    std::vector<PackReading> packReadings;  ///< of the open window
+    std::vector<MachineWork> workBefore;    ///< what was run before the open window, from one reading of a counter to the next
     friend bool operator==(const SeasonState&, const SeasonState&) = default;
 };
 

@@ -3,6 +3,7 @@
 #include "core/season/service_visits.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace laneward {
 
@@ -68,6 +69,31 @@ std::vector<DutyDue> dueDuties(const ServiceQuestion& question, QDate today) {
     return due;
 }
 
+/// What the machine will have done by the end of a day, as expected.
+Meters metersBy(const DueQuestion& asked, int day) {
+    if (!asked.ahead) return asked.now;
+    const auto reached = [&](MeterKind kind) {
+        const auto& curve = asked.ahead->reached[size_t(kind)];
+        return curve.empty() ? 0 : std::int64_t(std::ceil(curve[std::min(size_t(day), curve.size() - 1)][1]));
+    };
+    return asked.now + Meters{reached(MeterKind::Lanes), reached(MeterKind::Runs), minutes(reached(MeterKind::Minutes)),
+                              Microlitres{reached(MeterKind::Volume)}};
+}
+
+/// The days on which a duty falls due one time after another, counted from today; what is overdue is due today.
+std::vector<int> daysDue(const Duty& duty, std::optional<LastDone> last, const DueQuestion& asked) {
+    std::vector<int> days;
+    while (true) {
+        const DueRange due = dueOf(duty, last, asked);
+        if (!due.likely) return days;
+        const int soonest = days.empty() ? 0 : days.back() + 1;
+        const int day = std::max(soonest, int(asked.today.daysTo(*due.likely)));
+        if (day >= asked.days) return days;
+        days.push_back(day);
+        last = LastDone{{}, asked.today.addDays(day), metersBy(asked, day)};
+    }
+}
+
 void sortByDay(std::vector<DutyDue>& due, QDate today) {
     const QDate never = today.addDays(1'000'000);
     const auto key = [&](const DutyDue& d) {
@@ -90,6 +116,33 @@ ServiceOutlook serviceOutlook(const ServiceQuestion& question, const ServiceRule
     }
     placeVisits(outlook, question, rule);
     return outlook;
+}
+
+std::map<SupplyId, std::vector<Amount>> partsAhead(const ServiceQuestion& question, int days) {
+    const QDate today = dateOf(question.season.centre, question.now);
+    const std::map<MachineId, WorkAhead> ahead = aheadOf(question, today);
+    const std::map<MachineId, Meters> meters = metersOfAll(question.season, question.now);
+    const std::map<DutyId, LastDone> lasts = lastDone(question.season);
+    std::map<SupplyId, std::vector<Amount>> taken;
+    for (const ServiceItem& item : question.season.items) {
+        if (item.retired) continue;
+        const auto work = ahead.find(item.machine);
+        const auto done = meters.find(item.machine);
+        const DueQuestion asked{done == meters.end() ? Meters{} : done->second, work == ahead.end() ? nullptr : &work->second,
+                                today, days};
+        for (const Duty& duty : item.duties) {
+            if (duty.parts.empty()) continue;
+            const auto last = lasts.find(duty.id);
+            for (int day : daysDue(duty, last == lasts.end() ? std::nullopt : std::optional(last->second), asked)) {
+                for (const PartNeed& part : duty.parts) {
+                    std::vector<Amount>& amounts = taken[part.supply];
+                    amounts.resize(size_t(days), Amount{0});
+                    amounts[size_t(day)] += part.amount;
+                }
+            }
+        }
+    }
+    return taken;
 }
 
 std::vector<LaneDuty> laneDuties(const SeasonState& season, const MachineId& machine, Instant now) {

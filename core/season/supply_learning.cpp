@@ -1,5 +1,7 @@
 #include "core/season/supply_outlook.h"
 
+#include <QSet>
+
 #include <algorithm>
 #include <map>
 
@@ -33,10 +35,19 @@ bool isTakenBack(const Movement& movement, const std::vector<Movement>& all) {
            std::any_of(all.begin(), all.end(), [&](const Movement& other) { return other.corrects == movement.id; });
 }
 
-/// What went by chance, by the day: spills and what counts found missing, and for parts what services took.
+/// What went by chance, by the day: spills and what counts found missing, and for parts what services took: where duties plan a
+/// part, only what was taken because something had failed.
 class Chances {
 public:
-    Chances(const Centre& centre, const StockHistory& history, int days) : m_centre(centre), m_history(history), m_days(days) {}
+    Chances(const SeasonState& season, const StockHistory& history, int days)
+        : m_centre(season.centre), m_history(history), m_days(days) {
+        for (const ServiceItem& item : season.items) {
+            for (const Duty& duty : item.retired ? std::vector<Duty>{} : item.duties) {
+                for (const PartNeed& part : duty.parts)
+                    m_planned.insert(part.supply);
+            }
+        }
+    }
 
     std::vector<LearnedRate> of(const Supply& supply) const {
         std::vector<LearnedRate> rates;
@@ -58,14 +69,22 @@ private:
         for (const Movement& movement : m_history.movements) {
             const Amount amount = into(movement, supply.id, kind);
             if (amount == Amount{0} || (amount < Amount{0}) != comesIn || isTakenBack(movement, m_history.movements)) continue;
+            if (kind == Place::Kind::Lane && m_planned.contains(supply.id) && isPlanned(movement)) continue;
             events.push_back({dateOf(m_centre, movement.at), comesIn ? -amount : amount});
         }
         return learnRate(events, m_days, priorFor(supply));
     }
 
+    bool isPlanned(const Movement& movement) const {
+        const auto& failures = m_history.failures;
+        return movement.source == MovementSource::Service &&
+               std::find(failures.begin(), failures.end(), OperationId{movement.sourceId}) == failures.end();
+    }
+
     const Centre& m_centre;
     const StockHistory& m_history;
     int m_days;
+    QSet<SupplyId> m_planned;  ///< parts of duties
 };
 
 /// Work that no plan had: re-treatments and extra events, in what their recipes take.
@@ -128,7 +147,7 @@ std::vector<Amount> receivedOf(const Order& order, const std::vector<Movement>& 
 SupplyLearning learnSupplies(const SeasonState& season, const SupplyHistory& history) {
     SupplyLearning learned;
     learned.machines = usageOf(history.drift, season.centre);
-    const Chances chances(season.centre, history.stock, std::max(0, history.days.days()));
+    const Chances chances(season, history.stock, std::max(0, history.days.days()));
     for (const Supply& supply : season.supplies) {
         SupplyLearned one{supply.id, {}, chances.of(supply)};
         if (supply.basis == UseBasis::PerDay || supply.basis == UseBasis::PerLaneCleaned)

@@ -1,4 +1,5 @@
 #include "core/season/past_forecasts.h"
+#include "core/season/service_outlook.h"
 
 #include "core/supplies/stock_needs.h"
 
@@ -25,7 +26,8 @@ public:
           m_season(question.season),
           m_today(dateOf(question.season.centre, question.now)),
           m_days(std::clamp(int(m_today.daysTo(question.ahead.range.last)) + 1, 1, rule.days)),
-          m_rule(rule) {}
+          m_rule(rule),
+          m_parts(partsAhead({question.season, question.ahead, question.now}, m_days)) {}
 
     std::optional<SupplyOutlook> run(const ForecastWatch& watch) {
         SupplyOutlook outlook;
@@ -147,6 +149,8 @@ private:
     StockOutlook outlookOf(const Supply& supply) const {
         StockOutlook outlook{supply.id, onHandOf(supply).onHand(), m_days, plannedUse(supply), {}, {}, {}};
         if (const SupplyLearned* learned = learnedOf(supply)) outlook.chance = learned->chance;
+        const auto parts = m_parts.find(supply.id);
+        if (supply.basis == UseBasis::WhenServiced && parts != m_parts.end()) outlook.known = parts->second;
         return outlook;
     }
 
@@ -214,6 +218,7 @@ private:
     QDate m_today;
     int m_days;
     OutlookRule m_rule;
+    std::map<SupplyId, std::vector<Amount>> m_parts;  ///< that duties take
 };
 
 }  // namespace

@@ -1,7 +1,9 @@
-// How long will everything last, and what must be ordered: stock, the plan ahead and what was learned of use, put together.
+// How long will everything last, and what must be ordered: stock, the plan ahead, duties that take parts, and what was learned of
+// use, put together.
 //
 // Days are the centre's days from today on. Use that the plan knows is nominal, by the recipe; what machines really take of it,
-// and what nobody plans, was learned from history. Jobs that are done are no part of what is ahead: the ledger has them.
+// and what nobody plans, was learned from history; a duty takes its parts on the day on which it is likely due. Jobs that are
+// done are no part of what is ahead: the ledger has them.
 //
 //     const SupplyLearning learned = learnSupplies(season, history);
 //     const SupplyOutlook outlook = *supplyOutlook({season, planAhead, learned, receipts, now}, {});

@@ -57,8 +57,8 @@ std::array<double, 4> aLane(const SeasonState& season, const MachineId& machine,
 
 StrayWork strayWork(const std::vector<std::int64_t>& sizes, double days, const StrayPrior& prior) {
     const double weight = prior.weight;
-    StrayWork work{int(sizes.size()), days, weight * prior.size, weight * std::pow(prior.size, 2),
-                   weight * std::pow(prior.size, 3)};
+    StrayWork work{int(sizes.size()), days, weight * prior.size, weight * prior.square * std::pow(prior.size, 2),
+                   weight * prior.cube * std::pow(prior.size, 3)};
     for (std::int64_t size : sizes) {
         work.size += double(size);
         work.square += std::pow(double(size), 2);

@@ -29,9 +29,11 @@ struct StrayPrior {
     double days = 0.5;    ///< … b
     double size = 4;      ///< lanes, with …
     double weight = 0.5;  ///< … so much of a size that was seen
+    double square = 1;    ///< E[S^2] over E[S]^2: 1 = always the same size, …
+    double cube = 1;      ///< … and E[S^3] over E[S]^3
 };
-inline constexpr StrayPrior besidesPrior{};
-inline constexpr StrayPrior missedPrior{0.2, 4, 4, 0.5};  ///< what is planned is mostly done
+inline constexpr StrayPrior besidesPrior{0.5, 0.5, 4, 0.5, 1.5, 3};  // sizes as of a gamma law of shape 2
+inline constexpr StrayPrior missedPrior{1, 25, 4, 0.5};  ///< what is planned is mostly done: one run in a month is not
 
 StrayWork strayWork(const std::vector<std::int64_t>& sizes, double days, const StrayPrior& prior);
 

@@ -62,6 +62,10 @@ Findings faultsOf(const ServiceItem& item, const QByteArray& currency) {
         checkDuty(duty, !item.machine.isEmpty(), currency, faults);
         if (!ids.insert(duty.id).second) add(faults, "service.duty-twice", duty.name);
     }
+    if (item.pack && item.kind != ItemKind::Pack) add(faults, "service.no-pack", item.name);
+    for (const Finding& finding : item.pack ? findingsOf(*item.pack, item.name) : Findings{}) {
+        if (finding.severity == Severity::Fault) faults.push_back(finding);
+    }
     return faults;
 }
 

@@ -7,6 +7,7 @@
 #include "core/base/finding.h"
 #include "core/base/ids.h"
 #include "core/base/money.h"
+#include "core/service/pack_charge.h"
 
 #include <QDate>
 
@@ -83,6 +84,7 @@ struct ServiceItem {
     QString note;
     bool retired = false;
     std::int64_t version = 0;
+    std::optional<PackLimits> pack;  ///< of a pack: what it is, and the volts that its machine asks of it
     friend bool operator==(const ServiceItem&, const ServiceItem&) = default;
 };
 

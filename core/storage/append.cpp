@@ -80,6 +80,11 @@ Outcome servicedWell(Database& database, const CentreId& centre, const Record& r
         if (!counters) return counters.error();
         faults = faultsOf(*reading, standing(*counters), reading->at);
     }
+    if (const auto* reading = std::get_if<PackReading>(&record)) {
+        const auto item = rowOf<ServiceItem>(database, centre, reading->pack.value);
+        if (!item) return item.error();
+        faults = faultsOf(*reading, *item ? &**item : nullptr, reading->at);
+    }
     return faults.empty() ? Outcome(Nothing{}) : Outcome(Error{ErrorKind::Invalid, faults.front()});
 }
 

@@ -96,6 +96,9 @@ Result<SupplyHistory> supplyHistory(Store& store, const SeasonState& season, Ins
     history.stock.runs = standing(slice->runs);
     history.stock.movements = std::move(slice->movements);
     history.stock.counts = standing(std::move(slice->counts));
+    for (const ServiceRecord& record : standing(std::move(slice->services))) {
+        if (record.result == ServiceResult::Failed) history.stock.failures.push_back(record.id);
+    }
     if (!history.stock.movements.empty())
         history.days.first = std::max(history.days.first, dateOf(season.centre, history.stock.movements.front().at));
     history.drift = {std::move(slice->runs), std::move(slice->readings), std::move(slice->patternVersions), season.patterns};

@@ -40,6 +40,8 @@ constexpr std::array rules{
         "o.id)) "
         "OR (kind = 'meter_readings' AND NOT EXISTS (SELECT 1 FROM meter_readings r WHERE r.centre_id = o.centre_id AND r.id = "
         "o.id)) "
+        "OR (kind = 'pack_readings' AND NOT EXISTS (SELECT 1 FROM pack_readings r WHERE r.centre_id = o.centre_id AND r.id = "
+        "o.id)) "
         "OR (kind = 'inspections' AND NOT EXISTS (SELECT 1 FROM inspections r WHERE r.centre_id = o.centre_id AND r.id = o.id))"},
     Rule{"check.record-without-operation",
          "SELECT id FROM (SELECT centre_id, id, 'runs' AS kind FROM runs "
@@ -51,6 +53,7 @@ constexpr std::array rules{
          "UNION ALL SELECT centre_id, id, 'stock_counts' FROM stock_counts "
          "UNION ALL SELECT centre_id, id, 'service_records' FROM service_records "
          "UNION ALL SELECT centre_id, id, 'meter_readings' FROM meter_readings "
+         "UNION ALL SELECT centre_id, id, 'pack_readings' FROM pack_readings "
          "UNION ALL SELECT centre_id, id, 'inspections' FROM inspections) r "
          "WHERE NOT EXISTS (SELECT 1 FROM operations o WHERE o.centre_id = r.centre_id AND o.id = r.id AND o.kind = r.kind)"},
     Rule{"check.unknown-pattern-version", recordsOfUnknownVersions},

@@ -84,6 +84,7 @@ template Result<std::vector<Inspection>> recordsWithin(Database&, const CentreId
 template Result<std::vector<StockCount>> recordsWithin(Database&, const CentreId&, const Span&);
 template Result<std::vector<ServiceRecord>> recordsWithin(Database&, const CentreId&, const Span&);
 template Result<std::vector<MeterReading>> recordsWithin(Database&, const CentreId&, const Span&);
+template Result<std::vector<PackReading>> recordsWithin(Database&, const CentreId&, const Span&);
 
 Result<std::vector<Movement>> movementsWithin(Database& database, const CentreId& centre, const Span& time,
                                               const std::optional<SupplyId>& supply) {
@@ -121,6 +122,7 @@ Outcome readService(Database& database, const CentreId& centre, SeasonState& sea
     Result<std::vector<MeterReading>> counters = rowsOf<MeterReading>(database, centre);
     if (counters) sortByTime(*counters);
     if (put(std::move(counters), season.counters, read)) season.counters = standing(std::move(season.counters));
+    put(recordsWithin<PackReading>(database, centre, {from, allRecords.end}), season.packReadings, read);
     put(workBefore(database, centre, season.counters, from), season.workBefore, read);
     return read;
 }
@@ -154,6 +156,7 @@ Result<HistorySlice> storedHistory(Database& database, const CentreId& centre, c
     put(recordsWithin<StockCount>(database, centre, time), slice.counts, read);
     put(recordsWithin<ServiceRecord>(database, centre, time), slice.services, read);
     put(recordsWithin<MeterReading>(database, centre, time), slice.counters, read);
+    put(recordsWithin<PackReading>(database, centre, time), slice.packReadings, read);
     if (ledger == Ledger::With) put(movementsWithin(database, centre, time, {}), slice.movements, read);
     return read ? Result<HistorySlice>(std::move(slice)) : read.error();
 }

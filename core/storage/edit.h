@@ -30,7 +30,7 @@ struct Edit {
 };
 
 using Record = std::variant<RunLog, Incident, HandOver, LevelReading, TapeReading, Inspection, Movement, StockCount,
-                            ServiceRecord, MeterReading>;
+                            ServiceRecord, MeterReading, PackReading>;
 
 OperationId operationOf(const Record& record);
 

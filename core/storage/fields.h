@@ -103,6 +103,7 @@ void describe(V& visit, T& r) {
     visit("lanes_left", r.levels.lanesLeft);
     visit("volts_mv", r.levels.volts);
     visit("poured", r.poured);
+    visit("emptied_ul", r.emptied);
     visit("corrects", r.corrects);
 }
 

@@ -34,6 +34,21 @@ void describe(V& visit, T& d) {
     visit("failed", d.failed);
 }
 
+template <class V, ValueOf<VoltLimit> T>
+void describe(V& visit, T& l) {
+    visit("volts_mv", l.at);
+    visit("state", l.state);
+}
+
+template <class V, ValueOf<PackLimits> T>
+void describe(V& visit, T& p) {
+    visit("chemistry", p.kind.chemistry);
+    visit("nominal_mv", p.kind.nominal);
+    visit("full", p.full);
+    visit("fit", p.fit);
+    visit("spare_below", p.spareBelow);
+}
+
 template <class V, ValueOf<ServiceItem> T>
 void describe(V& visit, T& i) {
     visit("id", i.id);
@@ -41,6 +56,7 @@ void describe(V& visit, T& i) {
     visit("kind", i.kind);
     visit("name", i.name);
     visit("duties", i.duties);
+    visit("pack", i.pack);
     visit("note", i.note);
     visit("retired", i.retired);
 }
@@ -86,6 +102,21 @@ void describe(V& visit, T& r) {
     visit("meter", r.meter);
     visit("shown", r.shown);
     visit("replaced", r.replaced);
+    visit("withdrawn", r.withdrawn);
+    visit("note", r.note);
+    visit("corrects", r.corrects);
+}
+
+template <class V, ValueOf<PackReading> T>
+void describe(V& visit, T& r) {
+    visit("id", r.id);
+    visit("happened_at", r.at);
+    visit("person", r.person);
+    visit("pack", r.pack);
+    visit("deed", r.deed);
+    visit("volts_mv", r.volts);
+    visit("state", r.state);
+    visit("spent", r.spent);
     visit("withdrawn", r.withdrawn);
     visit("note", r.note);
     visit("corrects", r.corrects);

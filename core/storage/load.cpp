@@ -4,6 +4,7 @@
 #include "core/storage/movements.h"
 #include "core/storage/pattern_versions.h"
 #include "core/storage/records.h"
+#include "core/storage/run_work.h"
 #include "core/storage/store_parts.h"
 
 namespace laneward {
@@ -121,6 +122,16 @@ Result<std::vector<StockCount>> Store::counts(const Span& time) {
 Result<std::vector<ServiceRecord>> Store::services(const Span& time) {
     return readFrom(*m_parts->database, [&](Database& database, const CentreId& centre) {
         return recordsWithin<ServiceRecord>(database, centre, time);
+    });
+}
+
+Result<PackHistory> Store::packs(const Span& time) {
+    return readFrom(*m_parts->database, [&](Database& database, const CentreId& centre) -> Result<PackHistory> {
+        Result<std::vector<PackReading>> readings = recordsWithin<PackReading>(database, centre, time);
+        if (!readings) return readings.error();
+        Result<std::vector<MachineWork>> work = workWithin(database, centre, time);
+        if (!work) return work.error();
+        return PackHistory{*std::move(readings), *std::move(work)};
     });
 }
 

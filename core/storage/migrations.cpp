@@ -22,7 +22,7 @@ constexpr std::array recordTables{RecordTable{1, "operations"},       RecordTabl
                                   RecordTable{2, "pattern_versions"}, RecordTable{3, "movements"},
                                   RecordTable{3, "movement_entries"}, RecordTable{3, "stock_counts"},
                                   RecordTable{4, "service_records"},  RecordTable{4, "meter_readings"},
-                                  RecordTable{3, "kept_forecasts"}};
+                                  RecordTable{4, "pack_readings"},    RecordTable{3, "kept_forecasts"}};
 
 QString scriptText(const char* name) {
     QFile file(QString::fromLatin1(name));

@@ -10,11 +10,12 @@ namespace {
 
 /// Keys that a script may leave out; the value's own default then holds.
 constexpr std::array optionalInRun{"job", "plan_version", "corrects", "note", "result", "recorded_at", "pattern_version"};
-constexpr std::array optionalInLevels{"corrects", "volts_mv", "poured"};
+constexpr std::array optionalInLevels{"corrects", "volts_mv", "poured", "emptied_ul"};
 constexpr std::array optionalInTape{"corrects", "note", "machine", "pattern_version", "lane_of_run"};
 constexpr std::array optionalInInspection{"corrects", "note"};
 constexpr std::array optionalInIncident{"corrects", "lane", "machine"};
 constexpr std::array optionalInHandOver{"corrects"};
+constexpr std::array optionalInPack{"volts_mv", "state", "spent", "withdrawn", "note", "corrects"};
 constexpr std::array optionalInMeter{"replaced", "withdrawn", "note", "corrects"};
 
 struct Reading {
@@ -64,6 +65,7 @@ struct Reading {
         if (kind == QLatin1StringView("receipt")) return StockRecordReader(supplies, fault, values).receipt(object, at);
         if (kind == QLatin1StringView("service")) return StockRecordReader(supplies, fault, values).service(object, at);
         if (kind == QLatin1StringView("meter")) return as<MeterReading>(object, at, optionalInMeter);
+        if (kind == QLatin1StringView("pack")) return as<PackReading>(object, at, optionalInPack);
         return refused("json.bad-value", kindAt);
     }
 

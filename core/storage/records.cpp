@@ -26,6 +26,7 @@ Instant timeIn(const Inspection& i) { return i.at; }
 Instant timeIn(const StockCount& c) { return c.at; }
 Instant timeIn(const ServiceRecord& r) { return r.at; }
 Instant timeIn(const MeterReading& r) { return r.at; }
+Instant timeIn(const PackReading& r) { return r.at; }
 
 template <class T>
 void sorted(std::vector<T>& all) {
@@ -123,6 +124,7 @@ void sortByTime(std::vector<Inspection>& inspections) { sorted(inspections); }
 void sortByTime(std::vector<StockCount>& counts) { sorted(counts); }
 void sortByTime(std::vector<ServiceRecord>& records) { sorted(records); }
 void sortByTime(std::vector<MeterReading>& readings) { sorted(readings); }
+void sortByTime(std::vector<PackReading>& readings) { sorted(readings); }
 
 Result<std::vector<RunLog>> runsWhere(Database& database, const CentreId& centre, const QString& where,
                                       const std::vector<QVariant>& values) {

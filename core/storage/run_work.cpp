@@ -76,4 +76,19 @@ Result<std::vector<MachineWork>> workBefore(Database& database, const CentreId& 
     return work;
 }
 
+Result<std::vector<MachineWork>> workWithin(Database& database, const CentreId& centre, const Span& time) {
+    const Result<std::vector<Row>> rows = database.rows(
+        QStringLiteral("SELECT machine, ends, lanes, runs, seconds, volume_ul FROM run_work WHERE centre_id = ? AND "
+                       "ends >= ? AND ends < ? ORDER BY ends, run_id"),
+        {centre.value, qint64{time.begin.seconds}, qint64{time.end.seconds}});
+    if (!rows) return rows.error();
+    std::vector<MachineWork> work;
+    work.reserve(rows->size());
+    for (const Row& row : *rows) {
+        const auto number = [&](int column) { return std::int64_t{row.value(column).toLongLong()}; };
+        work.push_back({{row.value(0).toString()}, {number(1)}, {number(2), number(3), {number(4)}, {number(5)}}});
+    }
+    return work;
+}
+
 }  // namespace laneward

@@ -15,6 +15,9 @@ Outcome rebuildWork(Database& database, const CentreId& centre);
 Result<std::vector<MachineWork>> workBefore(Database& database, const CentreId& centre, const std::vector<MeterReading>& counters,
                                             Instant until);
 
+/// Of each run that stands and ended within `time`, by end.
+Result<std::vector<MachineWork>> workWithin(Database& database, const CentreId& centre, const Span& time);
+
 /// Runs whose work is missing, and work of runs that do not stand ("check.run-work").
 inline constexpr const char* wrongWork =
     "SELECT id FROM (SELECT r.id AS id, CASE WHEN r.result <> 'void' AND r.machine IS NOT NULL AND NOT EXISTS (SELECT 1 FROM "

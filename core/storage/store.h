@@ -33,6 +33,12 @@ struct Location {
 
 enum class Access { ReadWrite, ReadOnly, Create };  ///< Create refuses an existing file or centre
 
+/// What was written down of packs, corrections included, and the work of each run that stands.
+struct PackHistory {
+    std::vector<PackReading> readings;
+    std::vector<MachineWork> work;
+};
+
 /// When the pages of a SQLite file are read and checked; its kind, size and schema always are at once.
 enum class Examination {
     First,      ///< before anything else
@@ -57,6 +63,7 @@ struct HistorySlice {
     std::vector<StockCount> counts;
     std::vector<ServiceRecord> services;
     std::vector<MeterReading> counters;
+    std::vector<PackReading> packReadings;
     std::vector<KeptForecast> forecasts;  ///< of whole centre files only, by day; a range has none: keptForecasts()
     friend bool operator==(const HistorySlice&, const HistorySlice&) = default;
 };
@@ -98,6 +105,7 @@ public:
     Result<std::vector<StockCount>> counts(const Span& time);
     /// Service records of a range likewise.
     Result<std::vector<ServiceRecord>> services(const Span& time);
+    Result<PackHistory> packs(const Span& time);
     /// What is kept, and what of it is on hand.
     Result<std::vector<Supply>> supplies();
     Result<Balances> stock();

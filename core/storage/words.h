@@ -117,6 +117,19 @@ struct Words<ServiceResult> {
     static constexpr std::array all{"done", "failed", "found", "withdrawn"};
 };
 
+template <>
+struct Words<Chemistry> {
+    static constexpr std::array all{"flooded-lead-acid", "agm", "gel", "lithium-iron-phosphate", "other"};
+};
+template <>
+struct Words<VoltageState> {
+    static constexpr std::array all{"just-charged", "rested", "under-load"};
+};
+template <>
+struct Words<PackDeed> {
+    static constexpr std::array all{"read", "on-machine", "on-charge", "charged"};
+};
+
 template <class E>
 QLatin1StringView wordOf(E value) {
     return QLatin1StringView(Words<E>::all.at(size_t(value)));

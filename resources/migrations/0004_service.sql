@@ -1,5 +1,5 @@
--- Service: items with their duties, what was done, counters that were read, and the work that machines have
--- done. Meters are lanes, runs, seconds and microlitres. The work follows from the runs that stand, one row each, and
+-- Service: items with their duties, what was done, counters that were read, packs, and the work that machines
+-- have done. Meters are lanes, runs, seconds and microlitres. The work follows from the runs that stand, one row each, and
 -- may be made again at any time.
 
 CREATE TABLE service_items (
@@ -9,6 +9,7 @@ CREATE TABLE service_items (
   kind text NOT NULL,
   name text NOT NULL,
   duties text NOT NULL,
+  pack text,
   note text NOT NULL,
   retired bigint NOT NULL,
   version bigint NOT NULL,
@@ -57,6 +58,28 @@ CREATE TABLE meter_readings (
   FOREIGN KEY (centre_id, machine) REFERENCES machines (centre_id, id)
 );
 
+CREATE TABLE pack_readings (
+  centre_id text NOT NULL,
+  id text NOT NULL,
+  happened_at bigint NOT NULL,
+  person text,
+  pack text,
+  deed text NOT NULL,
+  volts_mv bigint,
+  state text NOT NULL,
+  spent bigint NOT NULL,
+  withdrawn bigint NOT NULL,
+  note text NOT NULL,
+  corrects text,
+  PRIMARY KEY (centre_id, id),
+  FOREIGN KEY (centre_id, id) REFERENCES operations (centre_id, id),
+  FOREIGN KEY (centre_id, corrects) REFERENCES pack_readings (centre_id, id) DEFERRABLE INITIALLY DEFERRED,
+  FOREIGN KEY (centre_id, person) REFERENCES people (centre_id, id),
+  FOREIGN KEY (centre_id, pack) REFERENCES service_items (centre_id, id)
+);
+
+ALTER TABLE level_readings ADD COLUMN emptied_ul bigint;
+
 CREATE TABLE run_work (
   centre_id text NOT NULL,
   run_id text NOT NULL,
@@ -71,6 +94,8 @@ CREATE TABLE run_work (
 
 CREATE UNIQUE INDEX service_records_by_corrected ON service_records (centre_id, corrects);
 CREATE UNIQUE INDEX meter_readings_by_corrected ON meter_readings (centre_id, corrects);
+CREATE UNIQUE INDEX pack_readings_by_corrected ON pack_readings (centre_id, corrects);
+CREATE INDEX pack_readings_by_time ON pack_readings (centre_id, happened_at);
 CREATE INDEX service_records_by_time ON service_records (centre_id, happened_at);
 CREATE INDEX service_records_by_duty ON service_records (centre_id, duty, happened_at);
 CREATE INDEX meter_readings_by_time ON meter_readings (centre_id, happened_at);

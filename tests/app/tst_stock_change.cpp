@@ -8,6 +8,7 @@
 #include "app/widgets/date_bar.h"
 #include "app/widgets/difference_panel.h"
 #include "core/documents/supply_difference_words.h"
+#include "core/season/service_state.h"
 #include "tests/support/demo_session.h"
 #include "tests/support/looks.h"
 #include "tests/support/stocked_house.h"
@@ -56,6 +57,7 @@ private Q_SLOTS:
     void init();
     void cleanup();
     void whatRunsOutEarlierIsTold();
+    void whatFallsDueEarlierIsTold();
     void thePastIsLearnedOnce();
     void theNewestQuestionWins();
     void nothingIsAnsweredAfterLeaving();
@@ -125,6 +127,36 @@ void StockChangeTest::whatRunsOutEarlierIsTold() {
     QCOMPARE(back->difference.runOut.size(), answer->difference.runOut.size());
 }
 
+void StockChangeTest::whatFallsDueEarlierIsTold() {
+    auto first = std::make_shared<StockBase>(*base());
+    const MachineId machine = first->season.centre.machines.front().id;
+    Duty turn{{"turn"}, DutyKind::Turn, "Turn the brush"};
+    turn.triggers = {{MeterKind::Lanes, 60}};
+    Duty look{{"look"}, DutyKind::Inspect, "Look at the brush"};
+    look.triggers = {{MeterKind::Days, 9}};
+    first->season.items = {{{"brush"}, machine, ItemKind::CushionBrush, "Brush", {turn, look}, {}, false, 1}};
+    for (const char* duty : {"turn", "look"}) {
+        ServiceRecord record;
+        record.id = {duty};
+        record.at = first->now - hours(24);
+        record.item = {"brush"};
+        record.duty = {duty};
+        record.meters = metersNow(first->season, machine, first->now);
+        first->season.services.push_back(record);
+    }
+    StockRunner runner;
+    std::optional<StockAnswer> answer;
+    runner.ask(first, changed(), [&](const StockAnswer& a) { answer = a; });
+    QTRY_VERIFY_WITH_TIMEOUT(answer, patience);
+    QCOMPARE(answer->service.size(), size_t(1));  // what counts days stays
+    const DutyShift& shift = answer->service.front();
+    QCOMPARE(shift.duty.value, QString("turn"));
+    QVERIFY(shift.after && (!shift.before || *shift.after < *shift.before));
+    const auto lines = serviceLines(answer->service, first->season, m_session->speech());
+    QCOMPARE(lines.size(), size_t(1));
+    QVERIFY2(lines.front().words.contains("Brush, Turn the brush falls due"), qPrintable(lines.front().words));
+}
+
 /// The file is out of reach after the first answer: the next ones do without it, until something else is recorded.
 void StockChangeTest::thePastIsLearnedOnce() {
     StockRunner runner;
@@ -192,7 +224,7 @@ void StockChangeTest::stockFollowsTheProof() {
     std::optional<WhatIfReply> last;
     connect(&runner, &WhatIfRunner::answered, this, [&](const WhatIfReply& reply) {
         order << (reply.answer.proven ? "proof" : "look");
-        QVERIFY(!reply.stock);
+        QVERIFY(!reply.besides);
     });
     connect(&runner, &WhatIfRunner::stockAnswered, this, [&](const WhatIfReply& reply) {
         order << "stock";
@@ -203,8 +235,8 @@ void StockChangeTest::stockFollowsTheProof() {
     QCOMPARE(order.last(), QString("stock"));
     QCOMPARE(order.count("stock"), 1);
     QCOMPARE(last->question, question);
-    QVERIFY(last->stock && !last->stock->difference.isEmpty());
-    QVERIFY(last->stock->cost.sum.minor > 0);
+    QVERIFY(last->besides && !last->besides->stock.isEmpty());
+    QVERIFY(last->besides->cost.sum.minor > 0);
     // A newer question and leaving cancel it.
     last.reset();
     runner.ask(evening, daily(m_session->planningState()));
@@ -359,7 +391,7 @@ void StockChangeTest::pictures() {
                   {{DifferenceLine::Kind::Moved, "From Thu 16:00 to 17:00: clean and condition · lanes 1-8"},
                    {DifferenceLine::Kind::Amounts, "12/11 to 9/12: treatments +8, conditioner +240 mL, cleaner +1 L"},
                    {DifferenceLine::Kind::Proof, "Proven: no plan does better."}}};
-    addStock(text.words, change, {{1'420, "EUR"}, {"Sedge"}}, m_session->season(), m_session->speech());
+    addBesides(text.words, {change, {}, {{1'420, "EUR"}, {"Sedge"}}}, m_session->season(), m_session->speech());
     for (const char* look : {"light", "dark"}) {
         QApplication::setPalette(QString(look) == "dark" ? support::darkPalette() : support::lightPalette());
         QWidget ground;

@@ -34,6 +34,9 @@ CentreFile knownToTheSecond() {
     file.season.items.clear();
     file.history.services.clear();
     file.history.counters.clear();
+    file.history.packReadings.clear();
+    for (LevelReading& reading : file.history.readings)
+        reading.emptied.reset();
     file.history.forecasts.clear();
     return file;
 }

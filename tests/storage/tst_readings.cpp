@@ -54,7 +54,7 @@ std::vector<std::int64_t> editionsOf(Store& store, const char* id) {
 
 /// Columns that the first schema did not have yet.
 bool isNew(QLatin1StringView column) {
-    static const QSet<QString> names{"carry_length_um", "reading_limits", "edition", "pattern_version", "poured"};
+    static const QSet<QString> names{"carry_length_um", "reading_limits", "edition", "pattern_version", "poured", "emptied_ul"};
     return names.contains(QString(column));
 }
 
@@ -347,7 +347,7 @@ void TestReadings::theFirstSchemaIsRaised() {
     for (RunLog& run : history.runs)
         run.patternVersion = 0;
     for (LevelReading& reading : history.readings)
-        reading.poured.reset();
+        reading.poured.reset(), reading.emptied.reset();
     const HistorySlice read = *store->history({Instant{0}, fullSeasonNow});
     QVERIFY(read.runs == history.runs && read.readings == history.readings && read.tapes.empty() && read.inspections.empty());
     const std::vector<PatternVersion> versions = *store->patternVersions();

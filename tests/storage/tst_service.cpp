@@ -61,6 +61,8 @@ private Q_SLOTS:
     void refusesWhatCannotBe();
     void partsAreBooked_data() { TwoDatabases::rows(); }
     void partsAreBooked();
+    void packsAreRead_data() { TwoDatabases::rows(); }
+    void packsAreRead();
     void damageIsFound();
     void olderSchemasGetTheirWork();
 
@@ -122,7 +124,7 @@ void ServiceStorageTest::lastServicesAreLoadedHoweverOld() {
     QCOMPARE(lastDone(season).at({"brush-turn"}).at, day(200));
     QCOMPARE(season.services.size(), size_t(1));
     QCOMPARE(store->services(allRecords)->size(), size_t(5));
-    QCOMPARE(season.items.size(), size_t(2));
+    QCOMPARE(season.items.size(), size_t(3));
 }
 
 void ServiceStorageTest::refusesWhatCannotBe() {
@@ -143,12 +145,14 @@ void ServiceStorageTest::refusesWhatCannotBe() {
     QCOMPARE(ruleOf(fresh), QByteArray("done"));
     QCOMPARE(ruleOf(shown(124, day(6), 12)), QByteArray("done"));
     QCOMPARE(metersOf(*store).lanes, 512);
-    ServiceItem item = store->load(fullSeasonNow)->items.back();
+    ServiceItem item = *findItem(store->load(fullSeasonNow)->items, {"brush"});
     QVERIFY(store->append({turned(125, day(5))}));
     const Result<Edit> removed =
         store->apply({operation(126), {"ada"}, fullSeasonNow, "Remove", {RowChange<ServiceItem>{item, {}}}});
     QVERIFY(!removed && removed.error().finding.rule == "edit.still-used");
-    for (const char* sql : {"UPDATE service_records SET note = 'x'", "DELETE FROM meter_readings"})
+    QCOMPARE(ruleOf(PackReading{operation(127), day(5), {"ada"}, {"pack"}, PackDeed::Charged}), QByteArray("done"));
+    for (const char* sql :
+         {"UPDATE service_records SET note = 'x'", "DELETE FROM meter_readings", "UPDATE pack_readings SET note = 'x'"})
         QVERIFY2(!store->database().change(sql), sql);
 }
 
@@ -176,6 +180,41 @@ void ServiceStorageTest::partsAreBooked() {
     withdrawn.result = ServiceResult::Withdrawn;
     QVERIFY(booked(withdrawn));
     QCOMPARE(store->stock()->onHand(cloth), Amount{90'000});
+    QVERIFY(store->check()->empty());
+}
+
+void ServiceStorageTest::packsAreRead() {
+    const auto store = house();
+    const auto reading = [](int n, Instant when, const char* pack) {
+        return PackReading{operation(n), when, {"ada"}, {pack}, PackDeed::OnCharge};
+    };
+    QVERIFY(
+        store->append({run(100, day(90), 8), run(101, day(3), 4), reading(102, day(80), "pack"), reading(103, day(2), "pack")}));
+    const Result<PackHistory> all = store->packs(allRecords);
+    QVERIFY(all);
+    QCOMPARE(all->readings, (std::vector<PackReading>{reading(102, day(80), "pack"), reading(103, day(2), "pack")}));
+    QCOMPARE(all->work.size(), size_t(2));
+    QCOMPARE(all->work.front(), (MachineWork{m1, day(90), {8, 1, minutes(20), millilitres(100)}}));
+    QCOMPARE(store->packs({day(5), day(0)})->work.size(), size_t(1));
+    // Only the open window is in memory.
+    QCOMPARE(store->load(fullSeasonNow)->packReadings, (std::vector<PackReading>{reading(103, day(2), "pack")}));
+    // What cannot be is refused, and nothing stays of it.
+    const auto refused = [&](const PackReading& wrong) {
+        const Outcome done = store->append({wrong});
+        return done ? QByteArray() : done.error().finding.rule;
+    };
+    QCOMPARE(refused(reading(110, day(1), "brush")), QByteArray("pack.unknown"));
+    QCOMPARE(refused(reading(111, day(1), "nowhere")), QByteArray("pack.unknown"));
+    PackReading wild = reading(112, day(1), "pack");
+    wild.volts = Millivolts{61'000};
+    QCOMPARE(refused(wild), QByteArray("pack.volts"));
+    PackReading gone = reading(113, day(1), "pack");
+    gone.corrects = operation(103);
+    gone.withdrawn = true;
+    QVERIFY(store->append({gone}));
+    QCOMPARE(standing(store->packs(allRecords)->readings).size(), size_t(1));
+    gone.id = operation(114);
+    QCOMPARE(refused(gone), QByteArray("record.already-corrected"));
     QVERIFY(store->check()->empty());
 }
 

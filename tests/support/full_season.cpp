@@ -218,7 +218,26 @@ std::vector<ServiceItem> serviceItems() {
     ServiceItem brush{{"brush"}, {"m1"}, ItemKind::CushionBrush, "Cushion brush", {turn}, "Soft", false, 0};
     Duty wipe{{"approach-wipe"}, DutyKind::Clean, "Wipe the approaches"};
     wipe.triggers = {{MeterKind::Days, 1}};
-    return {{{"approach"}, {}, ItemKind::Approach, "Approaches", {wipe}, {}, true, 0}, brush};
+    ServiceItem pack{{"pack"}, {"m1"}, ItemKind::Pack, "Pack 1", {}, {}, false, 0};
+    pack.pack = PackLimits{{Chemistry::Gel, Millivolts{24'000}},
+                           {Millivolts{26'800}, VoltageState::JustCharged},
+                           {Millivolts{25'400}, VoltageState::Rested},
+                           {Millivolts{20'000}, VoltageState::UnderLoad}};
+    return {{{"approach"}, {}, ItemKind::Approach, "Approaches", {wipe}, {}, true, 0}, brush, pack};
+}
+
+std::vector<PackReading> packReadings() {
+    PackReading put{operation(94), at(440), PersonId{"ben"}, {"pack"}, PackDeed::OnCharge, Millivolts{23'900}};
+    put.state = VoltageState::UnderLoad;
+    put.spent = true;
+    put.note = "Slow on the last pair";
+    PackReading gone = put;
+    gone.id = operation(95);
+    gone.at = at(439);
+    gone.volts = {};
+    gone.withdrawn = true;
+    gone.corrects = put.id;
+    return {put, gone};
 }
 
 std::vector<ServiceRecord> serviceRecords() {
@@ -391,7 +410,7 @@ HistorySlice fullHistory() {
     MachineLevels corrected = levels;
     corrected.volts.reset();
     const Poured poured{{millilitres(1'000), millilitres(300)}, millilitres(2'500), false};
-    h.readings = {{operation(30), ada, levels, {}, {}}, {operation(31), ada, corrected, poured, operation(30)}};
+    h.readings = {{operation(30), ada, levels, {}, {}}, {operation(31), ada, corrected, poured, operation(30), millilitres(3'200)}};
     TapeReading again = tape();
     again.id = operation(41);
     again.at = at(645);
@@ -405,6 +424,7 @@ HistorySlice fullHistory() {
     h.counts = counts();
     h.services = serviceRecords();
     h.counters = counters();
+    h.packReadings = packReadings();
     const auto litres = [](std::int64_t n) { return Amount{n * 1'000'000}; };
     const KeptUse week{7, {litres(-1), litres(1), litres(2), litres(3), litres(5)}};
     const KeptUse fortnight{14, {litres(0), litres(3), litres(4), litres(5), litres(9)}};

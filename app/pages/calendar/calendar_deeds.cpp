@@ -64,7 +64,7 @@ void CalendarPage::showReply(const WhatIfReply& reply) {
     const SeasonState& season = session().season();
     const PlanDifference& change = reply.answer.difference;
     DifferenceText text{m_mover->title(), differenceWords(reply.answer, reply.effort, reply.days, season.patterns, m_speech), {}};
-    if (reply.stock) addStock(text.words, reply.stock->difference, reply.stock->cost, season, m_speech);
+    if (reply.besides) addBesides(text.words, *reply.besides, season, m_speech);
     view()->showDifference(text, differenceMarks(change, season, m_speech));
 }
 

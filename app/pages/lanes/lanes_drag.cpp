@@ -102,7 +102,7 @@ void LanesPage::awaitReply(const QString& title) {
 void LanesPage::showReply(const WhatIfReply& reply) {
     const SeasonState& season = session().season();
     m_difference.words = differenceWords(reply.answer, reply.effort, reply.days, season.patterns, m_speech);
-    if (reply.stock) addStock(m_difference.words, reply.stock->difference, reply.stock->cost, season, m_speech);
+    if (reply.besides) addBesides(m_difference.words, *reply.besides, season, m_speech);
     m_difference.faults.clear();
     for (const Finding& finding : reply.violations)
         m_difference.faults << text(finding, m_speech);

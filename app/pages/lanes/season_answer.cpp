@@ -99,6 +99,8 @@ void SeasonPanel::showStock(const StockAnswer& answer) {
     QStringList lines;
     for (const DifferenceLine& line : stockLines(answer.difference, m_session.season(), speech))
         lines << (line.bad ? QStringLiteral("! ") + line.words : line.words);
+    for (const DifferenceLine& line : serviceLines(answer.service, m_session.season(), speech))
+        lines << line.words;
     lines << tr("%1, over the %n day(s) ahead", nullptr, stockDays).arg(costLine(answer.cost, speech).words);
     m_stock->setText(lines.join(u'\n'));
     fitSide();

@@ -193,13 +193,24 @@ void ServiceWordsTest::jsonHasItsKeys() {
     const SeasonState season = house();
     ServiceOutlook outlook = outlookOf({{"m-squeegee-replace", dueOn(2, 4, 7, MeterKind::Lanes, 99)}});
     outlook.due.front().missing = {{{"blade"}, Amount{1}}};
-    const ServiceList list{outlook, season, today.addDays(30)};
+    PackOutlook packs;
+    packs.packs = {{{{"m-pack"}, {"m"}, true, false, {}, 12, {}, {}, {}, 0, {}}, 3, 1, 38.5, 30, {}, 26.5, 20, 0.25}};
+    packs.turns = {{{"m-pack"}, {Instant{0}, Instant{3'600}}, true, minutes(5)}};
+    const ServiceList list{outlook, season, today.addDays(30), packs};
     const QJsonObject duty = serviceJson(list, plain())["duties"].toArray().first().toObject();
     QCOMPARE(duty.keys(), (QStringList{"by", "due_early", "due_late", "due_likely", "duty", "item", "item_name", "kind", "left",
                                        "machine", "minutes", "missing", "name", "never_done", "skill", "used_permille"}));
     QCOMPARE(duty["missing"].toArray().first()["amount_pieces"].toInt(), 1);
     QVERIFY(serviceText(list, plain()).contains("missing: Blade 1"));
     QVERIFY(serviceCsv(list).contains("Replace the squeegee blades"));
+    const QJsonObject pack = serviceJson(list, plain())["packs"].toArray().first().toObject();
+    QCOMPARE(pack["usual_lanes_permille"].toInt(), 38'500);
+    QCOMPARE(pack["finishes_permille"].toInt(), 250);
+    QVERIFY(pack["since"].isNull() && pack["volts_mv"].isNull() && pack["on_machine"].toBool());
+    QCOMPARE(serviceJson(list, plain())["charging"].toArray().first().toObject()["late_s"].toInt(), 300);
+    for (const char* said : {"nobody wrote when it was charged", "tonight 20 lane(s): it may not last (25 %)", "at least 30",
+                             "1 of them cut short", "full 5 min too late"})
+        QVERIFY2(serviceText(list, plain()).simplified().contains(said), qPrintable(serviceText(list, plain())));
 }
 
 void ServiceWordsTest::totalsAddUp() {

@@ -126,6 +126,29 @@ private Q_SLOTS:
                  QString("Nothing runs out or has to be ordered on another day."));
     }
 
+    void changesOfService() {
+        SeasonState state = season();
+        Duty turn{{"turn"}, DutyKind::Turn, "Turn it"};
+        state.items = {{{"brush"}, {}, ItemKind::Other, "Brush", {turn}, {}, false, 1}};
+        const QDate d(2026, 12, 12);
+        const auto lines = [&](const std::vector<DutyShift>& shifts) {
+            QStringList all;
+            for (const DifferenceLine& line : serviceLines(shifts, state, plain()))
+                all << line.words;
+            return all;
+        };
+        const auto shift = [](std::optional<QDate> before, std::optional<QDate> after) {
+            return DutyShift{{"brush"}, {"turn"}, before, after};
+        };
+        QVERIFY(lines({}).isEmpty());
+        QCOMPARE(lines({shift(d.addDays(2), d), shift(d, d.addDays(1)), shift({}, d)}),
+                 (QStringList{"Brush, Turn it falls due 2 day(s) earlier (Sat 12/12/2026).",
+                              "Brush, Turn it falls due 1 day(s) later (Sun 13/12/2026).",
+                              "Brush, Turn it falls due too, about Sat 12/12/2026."}));
+        QCOMPARE(lines({shift(d, {}), shift(d, {}), shift(d, {}), shift(d, {}), shift(d, {})}).last(),
+                 QString("2 more duty(s) fall due on other days."));
+    }
+
     void changesOfCost() {
         QCOMPARE(costLine({{1'420, "GBP"}, {}}, plain()).words, QString("Product cost +14.20 GBP"));
         QCOMPARE(costLine({{-1'420, "GBP"}, {}}, plain()).words, QString("Product cost -14.20 GBP"));
@@ -133,7 +156,7 @@ private Q_SLOTS:
         QCOMPARE(costLine({{5, "GBP"}, {"Clear", "Wash"}}, plain()).words,
                  QString("Product cost +0.05 GBP, without what has no price: Clear, Wash"));
         DifferenceWords words{"s", {{DifferenceLine::Kind::Amounts, "a"}, {DifferenceLine::Kind::Proof, "p"}}};
-        addStock(words, {}, {{0, "GBP"}, {}}, season(), plain());
+        addBesides(words, {{}, {}, {{0, "GBP"}, {}}}, season(), plain());
         QCOMPARE(words.lines.size(), size_t{4});
         QCOMPARE(words.lines.back().words, QString("p"));
         QCOMPARE(int(words.lines[1].kind), int(DifferenceLine::Kind::Stock));

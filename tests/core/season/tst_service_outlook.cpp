@@ -1,5 +1,5 @@
 // What falls due in a small house with a plan, where it fits, and what planning is told. Values by hand.
-#include "core/season/service_outlook.h"
+#include "core/season/service_difference.h"
 #include "core/season/service_visits.h"
 #include "tests/support/planning_builders.h"
 
@@ -76,6 +76,7 @@ private Q_SLOTS:
     void dueSoonJoins();
     void noShiftNoVisit();
     void partsAreReserved();
+    void partsAreNeededWhenDue();
     void planningIsTold();
     void retiredItemsAreQuiet();
     void freeTimeIsWhereSomebodyIs();
@@ -103,6 +104,10 @@ void ServiceOutlookTest::aDayWithoutPlayMovesIt() {
     state.series.erase(state.series.begin() + 2, state.series.begin() + 5);
     const QDate after = *dueOf(serviceOutlook({state, planOf(state, at(0, 9)), at(0, 9)}, {}), "turn").due.likely;
     QVERIFY(after >= before.addDays(2) && after <= before.addDays(4));
+    ServiceOutlook now, then;
+    now.due = {{{"a"}, {"turn"}, m1, {{}, before, {}}, {}}, {{"a"}, {"clean"}, m1, {{}, before, {}}, {}}};
+    then.due = {{{"a"}, {"clean"}, m1, {{}, before, {}}, {}}, {{"a"}, {"turn"}, m1, {{}, after, {}}, {}}};
+    QCOMPARE(serviceDifference(now, then), (std::vector<DutyShift>{{{"a"}, {"turn"}, before, after}}));
 }
 
 void ServiceOutlookTest::metersFollowRunsAndCorrections() {
@@ -183,6 +188,35 @@ void ServiceOutlookTest::partsAreReserved() {
     const ServiceOutlook outlook = serviceOutlook({state, planOf(state, at(0, 9)), at(0, 9)}, {});
     QVERIFY(dueOf(outlook, "first").missing.empty());  // due before, so it has them
     QCOMPARE(dueOf(outlook, "second").missing, (std::vector<PartNeed>{{brush, {1}}}));
+}
+
+void ServiceOutlookTest::partsAreNeededWhenDue() {
+    SeasonState state = season();
+    Duty weekly = duty("weekly", MeterKind::Days, 7);
+    weekly.parts = {{brush, Amount{2}}};
+    Duty worn = duty("worn", MeterKind::Lanes, 40);
+    worn.parts = {{brush, Amount{1}}};
+    Duty never = duty("never", MeterKind::Days, 7);
+    never.parts = {{brush, Amount{100}}};
+    ServiceItem gone = item("b", {never});
+    gone.retired = true;
+    state.items = {item("a", {weekly, worn}), gone};
+    state.services = {doneAt("s1", at(-1, 12), "a", "weekly", {}), doneAt("s2", at(-1, 12), "a", "worn", {})};
+    const Plan ahead = planOf(state, at(0, 9));
+    const auto taken = partsAhead({state, ahead, at(0, 9)}, 20);
+    QCOMPARE(taken.size(), size_t(1));
+    const std::vector<Amount>& days = taken.at(brush);
+    QCOMPARE(days.size(), size_t(20));
+    Amount sum{0};
+    for (const Amount& day : days)
+        sum += day;
+    // On the 6th and the 13th day from today; and whenever 40 are over, of at least eight lanes a day, counted by whole days.
+    QVERIFY(days[6] >= Amount{2} && days[13] >= Amount{2});
+    QVERIFY2(sum >= Amount{2 * 2 + 3} && sum <= Amount{2 * 2 + 4}, qPrintable(QString::number(sum.value)));
+    QVERIFY(partsAhead({state, ahead, at(0, 9)}, 6).at(brush).size() == 6);
+    // What is overdue is taken today.
+    state.services.front().at = at(-30, 12);
+    QVERIFY(partsAhead({state, ahead, at(0, 9)}, 20).at(brush)[0] >= Amount{2});
 }
 
 void ServiceOutlookTest::planningIsTold() {
