@@ -1,4 +1,4 @@
-#include "app/pages/supplies/plain_rows.h"
+#include "app/models/plain_rows.h"
 
 #include <algorithm>
 
