@@ -2,6 +2,7 @@
 
 #include "core/documents/service_words.h"
 #include "core/documents/stock_words.h"
+#include "core/season/part_lives.h"
 
 #include <QCoreApplication>
 
@@ -107,6 +108,13 @@ QString meterText(double value, MeterKind meter, const Speech& speech) {
     return counted(QT_TRANSLATE_N_NOOP("wording", "%Ln day(s)"));
 }
 
+QString meterNumber(double value, MeterKind meter, const Speech& speech) {
+    if (meter == MeterKind::Volume) return meterText(value, meter, speech);
+    const double number = meter == MeterKind::Minutes ? value / minutesPerHour : value;
+    const bool even = meter != MeterKind::Minutes || std::abs(number - std::round(number)) < tenths;
+    return speech.locale.toString(number, 'f', even ? 0 : 1);
+}
+
 QString triggersText(const Duty& duty, const Speech& speech) {
     QStringList intervals;
     for (const Trigger& trigger : duty.triggers)
@@ -148,13 +156,14 @@ QString partsText(const Duty& duty, const SeasonState& season, const Speech& spe
 namespace {
 
 QString bestText(const WearSaid& said, const Speech& speech) {
+    const auto rounded = [&](double age) { return double(roundedInterval(age, said.meter)); };
     const WearAnswer& answer = said.answer;
-    const QString best = meterText(answer.best->age, said.meter, speech);
-    const QString low = meterText(answer.bestInterval.low, said.meter, speech);
+    const QString best = meterText(rounded(answer.best->age), said.meter, speech);
+    const QString low = meterNumber(rounded(answer.bestInterval.low), said.meter, speech);
     if (std::isinf(answer.bestInterval.high))
         return say(QT_TRANSLATE_NOOP("wording", "best replaced after %1 (from %2 on, no end is known)")).arg(best, low);
     return say(QT_TRANSLATE_NOOP("wording", "best replaced after %1 (%2 to %3)"))
-        .arg(best, low, meterText(answer.bestInterval.high, said.meter, speech));
+        .arg(best, low, meterNumber(rounded(answer.bestInterval.high), said.meter, speech));
 }
 
 }  // namespace

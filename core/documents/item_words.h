@@ -14,6 +14,8 @@ QString text(MeterKind meter);
 
 /// "1,200 lanes", "312.5 h", "61.2 L", "40 days": in the unit of the meter, the cost points of a chart included.
 QString meterText(double value, MeterKind meter, const Speech& speech);
+/// The same without the unit, where that stands elsewhere: "1,200", "312.5"; liquid keeps its own.
+QString meterNumber(double value, MeterKind meter, const Speech& speech);
 /// "after 1,200 lanes or 180 days; on Sat 2026-12-12".
 QString triggersText(const Duty& duty, const Speech& speech);
 /// Of each meter that the duty counts: "820 lanes, 64 days"; empty when it was never done.
@@ -29,7 +31,8 @@ struct WearSaid {
     std::optional<double> now;  ///< the interval that is set
     bool hasCosts = true;       ///< both are known
 };
-/// "Cushion brush: best replaced after 2,400 lanes (2,000 to 3,100); now it is after 3,000 lanes."
+/// "Cushion brush: best replaced after 2,400 lanes (2,000 to 3,100); now it is after 3,000 lanes." Ages are rounded like an
+/// interval that is adopted.
 QString wearSentence(const WearSaid& said, const Speech& speech);
 
 }  // namespace laneward

@@ -19,9 +19,9 @@ namespace laneward {
 
 namespace {
 
-constexpr int wideField = 460;
-constexpr int everyWidth = 150;
-constexpr int stepsHeight = 96;
+constexpr int wideField = 580;
+constexpr int everyWidth = 190;
+constexpr int stepsHeight = 84;
 constexpr int lastItemKind = int(ItemKind::Other);
 constexpr int lastDutyKind = int(DutyKind::Calibrate);
 constexpr double mostEvery = 1e9;
@@ -77,7 +77,7 @@ void ItemForm::buildItem() {
 void ItemForm::buildDuties() {
     m_choice = new QComboBox(this);
     m_choice->setObjectName("itemDuty");
-    m_choice->setFixedWidth(wideField - 200);
+    m_choice->setFixedWidth(wideField - 280);
     m_add = new QPushButton(tr("&Add a duty"), this);
     m_add->setObjectName("addDuty");
     m_out = new QPushButton(tr("Take it out"), this);
@@ -93,7 +93,7 @@ void ItemForm::buildDuties() {
     for (int kind = 0; kind <= lastDutyKind; ++kind)
         m_dutyKind->addItem(text(DutyKind(kind)), kind);
     auto* named = new QHBoxLayout;
-    m_dutyName->setFixedWidth(wideField - 160);
+    m_dutyName->setFixedWidth(wideField - 220);
     m_dutyKind->setAccessibleName(tr("Kind of work"));
     named->addWidget(m_dutyName);
     named->addWidget(m_dutyKind, 1);

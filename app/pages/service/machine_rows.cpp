@@ -1,8 +1,8 @@
 #include "app/pages/service/machine_rows.h"
 
-#include "app/widgets/time_formats.h"
 #include "core/documents/item_words.h"
 #include "core/documents/service_words.h"
+#include "core/documents/stock_words.h"
 
 #include <QCoreApplication>
 
@@ -49,7 +49,7 @@ PlainRow rowOf(const ServiceItem& item, const Duty& duty, const MachineSheet& sh
     row.texts[What] = shown(duty.name);
     row.texts[Every] = triggersText(duty, speech);
     row.texts[Last] =
-        done ? shortDay(done->day, speech.locale) : tr(QT_TRANSLATE_NOOP("laneward::MachinesPanel", "never recorded"));
+        done ? dayWithWeekday(done->day, speech) : tr(QT_TRANSLATE_NOOP("laneward::MachinesPanel", "never recorded"));
     row.texts[Since] = sinceText(duty, done, known.now, speech);
     row.texts[Parts] = partsText(duty, sheet.season, speech);
     row.sort[Last] = done ? qlonglong(done->at.seconds) : qlonglong{0};
@@ -112,7 +112,7 @@ QString metersLine(const MachineSheet& sheet, const Speech& speech) {
         if (last)
             part = tr(QT_TRANSLATE_NOOP("laneward::MachinesPanel", "%1 (counter %2 on %3)"))
                        .arg(part, meterText(double(last->shown), kind, speech),
-                            shortDay(dateOf(sheet.season.centre, last->at), speech.locale));
+                            dayWithWeekday(dateOf(sheet.season.centre, last->at), speech));
         if (kind == MeterKind::Volume) part = tr(QT_TRANSLATE_NOOP("laneward::MachinesPanel", "%1 through it")).arg(part);
         parts << part;
     }

@@ -80,7 +80,8 @@ void MachinesPanel::buildList(QVBoxLayout* column) {
     m_list->setAccessibleName(tr("What is looked after"));
     m_list->verticalHeader()->setDefaultSectionSize(qMax(rowHeight, fontMetrics().lineSpacing() + 10));
     m_list->sortByColumn(machine_columns::Item, Qt::AscendingOrder);
-    m_list->horizontalHeader()->setStretchLastSection(true);
+    m_list->horizontalHeader()->setStretchLastSection(false);
+    m_list->horizontalHeader()->setSectionResizeMode(machine_columns::Parts, QHeaderView::Stretch);
     column->addWidget(m_list, 1);
     connect(m_list, &QTableView::activated, this, &MachinesPanel::changeItem);
     connect(m_list->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this] {

@@ -122,8 +122,8 @@ void WearPanel::fill() {
             PlainRow row{duty.id.value, {partText(item, duty, season), {}, {}, {}}, {}};
             row.texts[1] = tr("%1 of %2", "failures, parts").arg(told.answer.failures).arg(told.answer.parts);
             row.texts[2] = told.now ? meterText(*told.now, meter, speech) : QStringLiteral("-");
-            row.texts[3] = best                         ? meterText(told.answer.best->age, meter, speech)
-                           : told.answer.moreNeeded > 0 ? tr("%n failure(s) missing", nullptr, told.answer.moreNeeded)
+            row.texts[3] = best ? meterText(double(roundedInterval(told.answer.best->age, meter)), meter, speech)
+                           : told.answer.moreNeeded > 0 ? tr("%n failure(s) more", nullptr, told.answer.moreNeeded)
                                                         : QStringLiteral("-");
             row.sort = {{}, told.answer.failures, told.now.value_or(0), best ? told.answer.best->age : 1e18};
             rows.push_back(std::move(row));

@@ -18,8 +18,8 @@ namespace laneward {
 namespace {
 
 constexpr int rowHeight = 28;
-constexpr int listWidth = 400;
-constexpr int detailWidth = 700;
+constexpr int listWidth = 450;
+constexpr int detailWidth = 660;
 constexpr int moneyWidth = 120;
 
 }  // namespace
@@ -49,7 +49,8 @@ void WearPanel::buildList(QSplitter* split) {
     m_list->setAccessibleName(tr("What is replaced"));
     m_list->verticalHeader()->setDefaultSectionSize(qMax(rowHeight, fontMetrics().lineSpacing() + 10));
     m_list->sortByColumn(1, Qt::DescendingOrder);
-    m_list->horizontalHeader()->setStretchLastSection(true);
+    m_list->horizontalHeader()->setStretchLastSection(false);
+    m_list->horizontalHeader()->setSectionResizeMode(3, QHeaderView::Stretch);
     connect(m_list->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this] {
         if (!m_filling) showChosen();
     });

@@ -2,6 +2,7 @@
 
 #include "core/documents/item_words.h"
 #include "core/documents/stock_words.h"
+#include "core/season/part_lives.h"
 #include "core/statistics/failure_band.h"
 
 #include <QCoreApplication>
@@ -40,8 +41,8 @@ std::vector<PlotTick> ageTicks(double most, const WearShown& shown, const Speech
     const double unit = roundUnit(shown.meter);
     const double step = roundStep(most / unit) * unit;
     std::vector<PlotTick> ticks;
-    for (double age = step; age <= most * 1.001; age += step)
-        ticks.push_back({age, meterText(age, shown.meter, speech)});
+    for (double age = 0; age <= most * 1.001; age += step)
+        ticks.push_back({age, meterNumber(age, shown.meter, speech)});
     return ticks;
 }
 
@@ -51,7 +52,7 @@ std::vector<PlotTick> logTicks(const Interval& ages, const WearShown& shown, con
     for (double power = std::pow(10, std::floor(std::log10(ages.low / unit))) * unit; power <= ages.high; power *= 10) {
         for (const double factor : {1.0, 2.0, 5.0}) {
             const double age = factor * power;
-            if (age >= ages.low && age <= ages.high) ticks.push_back({std::log(age), meterText(age, shown.meter, speech)});
+            if (age >= ages.low && age <= ages.high) ticks.push_back({std::log(age), meterNumber(age, shown.meter, speech)});
         }
     }
     return ticks;
@@ -88,7 +89,8 @@ void addMarks(PlotContent& plot, const WearShown& shown, const Speech& speech, b
     const auto add = [&](double age, const char* words, bool isBest) {
         const double x = logarithms ? std::log(age) : age;
         if (x < plot.x.low || x > plot.x.high) return;
-        plot.marks.push_back({x, tr(words).arg(meterText(age, shown.meter, speech)), isBest});
+        const double told = isBest ? double(roundedInterval(age, shown.meter)) : age;
+        plot.marks.push_back({x, tr(words).arg(meterNumber(told, shown.meter, speech)), isBest});
     };
     if (shown.answer.best && !shown.answer.best->never)
         add(shown.answer.best->age, QT_TRANSLATE_NOOP("laneward::WearPanel", "best: %1"), true);
@@ -99,7 +101,8 @@ void addMarks(PlotContent& plot, const WearShown& shown, const Speech& speech, b
 
 PlotContent weibullPlot(const WearShown& shown, const Speech& speech) {
     PlotContent plot;
-    plot.title = tr(QT_TRANSLATE_NOOP("laneward::WearPanel", "Failed by age: failures, fit and its 95 % band"));
+    plot.title =
+        tr(QT_TRANSLATE_NOOP("laneward::WearPanel", "Failed by age in %1: failures, fit, its 95 % band")).arg(text(shown.meter));
     plot.empty = tr(QT_TRANSLATE_NOOP("laneward::WearPanel", "No failure is recorded."));
     if (shown.answer.points.empty()) return plot;
     const Interval ages = agesOf(shown);
@@ -154,7 +157,8 @@ QString costText(double cost, const CostUnit& unit, const QByteArray& currency, 
 PlotContent costPlot(const WearShown& shown, const Speech& speech) {
     const CostUnit unit = costUnit(shown.meter, speech);
     PlotContent plot;
-    plot.title = tr(QT_TRANSLATE_NOOP("laneward::WearPanel", "Cost of %1, by the age of replacing")).arg(unit.words);
+    plot.title =
+        tr(QT_TRANSLATE_NOOP("laneward::WearPanel", "Cost of %1, by age of replacing in %2")).arg(unit.words, text(shown.meter));
     plot.empty =
         tr(QT_TRANSLATE_NOOP("laneward::WearPanel", "What replacing costs at each age follows from a fit and from both costs."));
     if (!shown.answer.costs || !shown.answer.best) return plot;
