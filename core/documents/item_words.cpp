@@ -89,12 +89,15 @@ QString text(MeterKind meter) {
 }
 
 QString meterText(double value, MeterKind meter, const Speech& speech) {
-    const auto counted = [&](const char* source) { return say(source, shownCount(value)); };
+    // The form goes by the number, which is written as the reader writes numbers.
+    const auto counted = [&](const char* source) {
+        return say(source, shownCount(value)).arg(meterNumber(value, meter, speech));
+    };
     switch (meter) {
         case MeterKind::Lanes:
-            return counted(QT_TRANSLATE_N_NOOP("wording", "%Ln lane(s)"));
+            return counted(QT_TRANSLATE_N_NOOP("wording", "%1 lane(s)"));
         case MeterKind::Runs:
-            return counted(QT_TRANSLATE_N_NOOP("wording", "%Ln run(s)"));
+            return counted(QT_TRANSLATE_N_NOOP("wording", "%1 run(s)"));
         case MeterKind::Minutes: {
             const double hours = value / minutesPerHour;
             const bool even = std::abs(hours - std::round(hours)) < tenths;
@@ -105,7 +108,7 @@ QString meterText(double value, MeterKind meter, const Speech& speech) {
         case MeterKind::Days:
             break;
     }
-    return counted(QT_TRANSLATE_N_NOOP("wording", "%Ln day(s)"));
+    return counted(QT_TRANSLATE_N_NOOP("wording", "%1 day(s)"));
 }
 
 QString meterNumber(double value, MeterKind meter, const Speech& speech) {

@@ -29,6 +29,8 @@ void ServicePage::build() {
     setFocusProxy(m_tabs);
 }
 
+bool ServicePage::isBusy() const { return m_asker.isBusy() || (m_wear && m_wear->isBusy()); }
+
 void ServicePage::refresh() {
     wake();
     m_due->refresh();

@@ -24,7 +24,7 @@ public:
     QString question() const override { return tr("What falls due, and what is wearing?"); }
     QString headline() const override { return m_headline; }
     void refresh() override;
-    bool isBusy() const { return m_asker.isBusy(); }  ///< working the outlook out
+    bool isBusy() const;  ///< working the outlook out, or reading what wears
 
 protected:
     void hideEvent(QHideEvent* event) override;
