@@ -123,8 +123,7 @@ QString triggersText(const Duty& duty, const Speech& speech) {
     for (const Trigger& trigger : duty.triggers)
         intervals += meterText(double(trigger.every), trigger.meter, speech);
     QStringList parts;
-    if (!intervals.isEmpty())
-        parts += say(QT_TRANSLATE_NOOP("wording", "after %1")).arg(intervals.join(say(QT_TRANSLATE_NOOP("wording", " or "))));
+    if (!intervals.isEmpty()) parts += intervals.join(say(QT_TRANSLATE_NOOP("wording", " or ")));
     QStringList dates;
     for (const QDate date : duty.dates)
         dates += dayWithWeekday(date, speech);

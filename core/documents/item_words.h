@@ -16,7 +16,7 @@ QString text(MeterKind meter);
 QString meterText(double value, MeterKind meter, const Speech& speech);
 /// The same without the unit, where that stands elsewhere: "1,200", "312.5"; liquid keeps its own.
 QString meterNumber(double value, MeterKind meter, const Speech& speech);
-/// "after 1,200 lanes or 180 days; on Sat 2026-12-12".
+/// When it is due, behind 'after': "1,200 lanes or 180 days; on Sat 2026-12-12".
 QString triggersText(const Duty& duty, const Speech& speech);
 /// Of each meter that the duty counts: "820 lanes, 64 days"; empty when it was never done.
 QString sinceText(const Duty& duty, const std::optional<LastDone>& last, const DueQuestion& now, const Speech& speech);

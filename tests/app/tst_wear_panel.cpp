@@ -3,6 +3,7 @@
 #include "app/models/panel_list.h"
 #include "app/models/plain_rows.h"
 #include "app/pages/service/due_model.h"
+#include "app/pages/service/machine_rows.h"
 #include "app/pages/service/plot_view.h"
 #include "app/pages/service/service_page.h"
 #include "app/pages/service/wear_panel.h"
@@ -17,6 +18,7 @@
 #include <QComboBox>
 #include <QElapsedTimer>
 #include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QSortFilterProxyModel>
 #include <QTabWidget>
@@ -84,6 +86,7 @@ private Q_SLOTS:
     void poolsWhatIsAlike();
     void costsAreTypedAndKept();
     void adoptsByKeyboardAndUndoes();
+    void theLeadsPath();
     void withoutReplacementsItSaysSo();
     void readOnlyAdoptsNothing();
     void thousandsOfLivesAreQuick();
@@ -238,6 +241,46 @@ void WearPanelTest::adoptsByKeyboardAndUndoes() {
     desk.wait();
     QCOMPARE(desk.every(blades, MeterKind::Lanes), std::int64_t{1'200});
     QCOMPARE(dueText(), dueBefore);
+}
+
+/// See what is due, record that it had failed, look back at the machine's sheet, and see what that says of wear; undo all of it.
+void WearPanelTest::theLeadsPath() {
+    Desk desk(session());
+    desk.choose(blades);
+    const QString counted = desk.part<QLabel>("wearCounted")->text();
+    desk.tabs->setCurrentIndex(0);
+    auto* due = desk.part<QTableView>("dueList");
+    int row = -1;
+    for (int r = 0; r < due->model()->rowCount(); ++r) {
+        const QString of = due->model()->index(r, DueModel::Item).data().toString();
+        const QString what = due->model()->index(r, DueModel::What).data().toString();
+        if (of == "Heron: Squeegee blades" && what.startsWith("Replace")) row = r;
+    }
+    QVERIFY(row >= 0);
+    due->setFocus();
+    due->setCurrentIndex(due->model()->index(row, 0));
+    QTest::keyClick(due, Qt::Key_Return);
+    desk.part<QComboBox>("serviceResult")->setCurrentIndex(1);  // it had failed
+    auto* note = desk.part<QLineEdit>("serviceNote");
+    note->setFocus();
+    QTest::keyClicks(note, "Torn");
+    QTest::keyClick(note, Qt::Key_Return);
+    desk.wait();
+    desk.tabs->setCurrentIndex(1);
+    auto* machine = desk.part<QComboBox>("sheetMachine");
+    machine->setCurrentIndex(machine->findText("Heron"));
+    auto* sheet = desk.part<QTableView>("machineList");
+    const auto& rows = *static_cast<PlainRows*>(static_cast<QSortFilterProxyModel*>(sheet->model())->sourceModel());
+    const auto told = [&](int column) { return rows.index(rows.rowOf(blades.value), column).data().toString(); };
+    QVERIFY2(told(machine_columns::Since).startsWith("0 lane"), qPrintable(told(machine_columns::Since)));
+    desk.tabs->setCurrentIndex(wearTab);
+    desk.wait();
+    const QString after = desk.part<QLabel>("wearCounted")->text();
+    QVERIFY2(after != counted && after.contains("10 failure"), qPrintable(counted + " -> " + after));
+    desk.session.undoStack().undo();
+    desk.wait();
+    QCOMPARE(desk.part<QLabel>("wearCounted")->text(), counted);
+    QVERIFY(!told(machine_columns::Since).startsWith("0 lane"));
 }
 
 void WearPanelTest::withoutReplacementsItSaysSo() {

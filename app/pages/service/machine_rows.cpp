@@ -16,7 +16,7 @@ namespace {
 constexpr qlonglong farDay = 10'000'000;
 const QString itemMark = QStringLiteral("item:");
 
-QString tr(const char* source) { return QCoreApplication::translate("laneward::MachinesPanel", source); }
+QString say(const char* source) { return QCoreApplication::translate("laneward::MachinesPanel", source); }
 
 const DutyDue* dueOf(const ServiceOutlook* outlook, const DutyId& duty) {
     if (!outlook) return nullptr;
@@ -27,7 +27,7 @@ const DutyDue* dueOf(const ServiceOutlook* outlook, const DutyId& duty) {
 
 QString itemName(const ServiceItem& item) {
     const QString name = shown(item.name);
-    return item.retired ? tr(QT_TRANSLATE_NOOP("laneward::MachinesPanel", "%1 (retired)")).arg(name) : name;
+    return item.retired ? say(QT_TRANSLATE_NOOP("laneward::MachinesPanel", "%1 (retired)")).arg(name) : name;
 }
 
 struct Known {
@@ -49,7 +49,7 @@ PlainRow rowOf(const ServiceItem& item, const Duty& duty, const MachineSheet& sh
     row.texts[What] = shown(duty.name);
     row.texts[Every] = triggersText(duty, speech);
     row.texts[Last] =
-        done ? dayWithWeekday(done->day, speech) : tr(QT_TRANSLATE_NOOP("laneward::MachinesPanel", "never recorded"));
+        done ? dayWithWeekday(done->day, speech) : say(QT_TRANSLATE_NOOP("laneward::MachinesPanel", "never recorded"));
     row.texts[Since] = sinceText(duty, done, known.now, speech);
     row.texts[Parts] = partsText(duty, sheet.season, speech);
     row.sort[Last] = done ? qlonglong(done->at.seconds) : qlonglong{0};
@@ -68,7 +68,7 @@ PlainRow rowOf(const ServiceItem& item, const Duty& duty, const MachineSheet& sh
 PlainRow bareRow(const ServiceItem& item) {
     PlainRow row;
     row.id = itemMark + item.id.value;
-    row.texts << itemName(item) << tr(QT_TRANSLATE_NOOP("laneward::MachinesPanel", "no duty yet"));
+    row.texts << itemName(item) << say(QT_TRANSLATE_NOOP("laneward::MachinesPanel", "no duty yet"));
     while (row.texts.size() < machine_columns::Count)
         row.texts << QString();
     return row;
@@ -77,13 +77,13 @@ PlainRow bareRow(const ServiceItem& item) {
 }  // namespace
 
 QStringList machineTitles() {
-    return {tr(QT_TRANSLATE_NOOP("laneward::MachinesPanel", "Item")),
-            tr(QT_TRANSLATE_NOOP("laneward::MachinesPanel", "Duty")),
-            tr(QT_TRANSLATE_NOOP("laneward::MachinesPanel", "Due")),
-            tr(QT_TRANSLATE_NOOP("laneward::MachinesPanel", "Last done")),
-            tr(QT_TRANSLATE_NOOP("laneward::MachinesPanel", "Since then")),
-            tr(QT_TRANSLATE_NOOP("laneward::MachinesPanel", "Next due")),
-            tr(QT_TRANSLATE_NOOP("laneward::MachinesPanel", "Takes from stock"))};
+    return {say(QT_TRANSLATE_NOOP("laneward::MachinesPanel", "Item")),
+            say(QT_TRANSLATE_NOOP("laneward::MachinesPanel", "Duty")),
+            say(QT_TRANSLATE_NOOP("laneward::MachinesPanel", "Due after")),
+            say(QT_TRANSLATE_NOOP("laneward::MachinesPanel", "Last done")),
+            say(QT_TRANSLATE_NOOP("laneward::MachinesPanel", "Since then")),
+            say(QT_TRANSLATE_NOOP("laneward::MachinesPanel", "Next due")),
+            say(QT_TRANSLATE_NOOP("laneward::MachinesPanel", "Takes from stock"))};
 }
 
 std::vector<PlainRow> machineRows(const MachineSheet& sheet, const Speech& speech) {
@@ -110,10 +110,10 @@ QString metersLine(const MachineSheet& sheet, const Speech& speech) {
             if (reading.machine == sheet.machine && reading.meter == kind && (!last || last->at < reading.at)) last = &reading;
         }
         if (last)
-            part = tr(QT_TRANSLATE_NOOP("laneward::MachinesPanel", "%1 (counter %2 on %3)"))
+            part = say(QT_TRANSLATE_NOOP("laneward::MachinesPanel", "%1 (counter %2 on %3)"))
                        .arg(part, meterText(double(last->shown), kind, speech),
                             dayWithWeekday(dateOf(sheet.season.centre, last->at), speech));
-        if (kind == MeterKind::Volume) part = tr(QT_TRANSLATE_NOOP("laneward::MachinesPanel", "%1 through it")).arg(part);
+        if (kind == MeterKind::Volume) part = say(QT_TRANSLATE_NOOP("laneward::MachinesPanel", "%1 through it")).arg(part);
         parts << part;
     }
     return parts.join(QStringLiteral("   "));

@@ -138,21 +138,23 @@ void PlotView::paintCurve(QPainter& painter) const {
     painter.restore();
 }
 
-/// The words of each stand above the plot, one below the other where they would meet.
+/// Words stand on the lines, one below the other, so that none is crossed.
 void PlotView::paintMarks(QPainter& painter) const {
     const Shades shades = shadesOf(palette());
     const QRectF room = area();
-    const QFontMetricsF metrics(font());
-    double top = room.top();
     for (const PlotMark& mark : m_content.marks) {
         const double x = placeOf({mark.x, m_content.y.low}).x();
         painter.setPen(QPen(shades.now, mark.isBest ? 2 : 1.4, mark.isBest ? Qt::SolidLine : Qt::DashLine));
         painter.drawLine(QPointF(x, room.top()), QPointF(x, room.bottom()));
-        if (mark.isBest) {
-            painter.setPen(Qt::NoPen);
-            painter.setBrush(shades.now);
-            painter.drawPolygon(QPolygonF{{x, room.bottom() - 9}, {x - 6, room.bottom() + 1}, {x + 6, room.bottom() + 1}});
-        }
+        if (!mark.isBest) continue;
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(shades.now);
+        painter.drawPolygon(QPolygonF{{x, room.bottom() - 9}, {x - 6, room.bottom() + 1}, {x + 6, room.bottom() + 1}});
+    }
+    const QFontMetricsF metrics(font());
+    double top = room.top();
+    for (const PlotMark& mark : m_content.marks) {
+        const double x = placeOf({mark.x, m_content.y.low}).x();
         const double width = metrics.horizontalAdvance(mark.words);
         const double left = x + 5 + width <= room.right() ? x + 5 : std::max(room.left(), x - 5 - width);
         const QRectF box(left - 1, top, width + 2, metrics.height());

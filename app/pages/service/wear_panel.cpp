@@ -23,6 +23,8 @@ namespace laneward {
 
 namespace {
 
+constexpr int wordsAir = 22;
+
 /// What the duty itself counts first.
 MeterKind usualMeter(const Duty& duty) { return duty.triggers.empty() ? MeterKind::Days : duty.triggers.front().meter; }
 
@@ -123,7 +125,7 @@ void WearPanel::fill() {
             row.texts[1] = tr("%1 of %2", "failures, parts").arg(told.answer.failures).arg(told.answer.parts);
             row.texts[2] = told.now ? meterText(*told.now, meter, speech) : QStringLiteral("-");
             row.texts[3] = best ? meterText(double(roundedInterval(told.answer.best->age, meter)), meter, speech)
-                           : told.answer.moreNeeded > 0 ? tr("%n failure(s) more", nullptr, told.answer.moreNeeded)
+                           : told.answer.moreNeeded > 0 ? tr("%n more failure(s)", nullptr, told.answer.moreNeeded)
                                                         : QStringLiteral("-");
             row.sort = {{}, told.answer.failures, told.now.value_or(0), best ? told.answer.best->age : 1e18};
             rows.push_back(std::move(row));
@@ -133,7 +135,8 @@ void WearPanel::fill() {
     const QString before = m_shown.value;
     m_filling = true;
     m_rows->show(std::move(rows));
-    fitColumns(*m_list);
+    fitColumns(*m_list, wordsAir);
+    m_list->setColumnWidth(1, m_list->columnWidth(1) + wordsAir);  // the arrow of the sorted column
     if (m_rows->rowOf(before) >= 0)
         chooseRow(*m_list, m_rows->rowOf(before));
     else if (any)

@@ -18,8 +18,8 @@ namespace laneward {
 namespace {
 
 constexpr int rowHeight = 28;
-constexpr int listWidth = 450;
-constexpr int detailWidth = 660;
+constexpr int listWidth = 480;
+constexpr int detailWidth = 630;
 constexpr int moneyWidth = 120;
 
 }  // namespace
@@ -50,7 +50,7 @@ void WearPanel::buildList(QSplitter* split) {
     m_list->verticalHeader()->setDefaultSectionSize(qMax(rowHeight, fontMetrics().lineSpacing() + 10));
     m_list->sortByColumn(1, Qt::DescendingOrder);
     m_list->horizontalHeader()->setStretchLastSection(false);
-    m_list->horizontalHeader()->setSectionResizeMode(3, QHeaderView::Stretch);
+    m_list->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
     connect(m_list->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this] {
         if (!m_filling) showChosen();
     });

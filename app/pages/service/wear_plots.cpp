@@ -19,10 +19,10 @@ constexpr int curvePoints = 61;
 constexpr std::array shares{0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 0.8, 0.95, 0.99};
 constexpr double steps = 4;
 
-QString tr(const char* source) { return QCoreApplication::translate("laneward::WearPanel", source); }
+QString say(const char* source) { return QCoreApplication::translate("laneward::WearPanel", source); }
 
 QString percent(double share, const Speech& speech) {
-    return tr(QT_TRANSLATE_NOOP("laneward::WearPanel", "%1 %"))
+    return say(QT_TRANSLATE_NOOP("laneward::WearPanel", "%1 %"))
         .arg(speech.locale.toString(share * 100, 'f', share < 0.0995 ? 1 : 0));
 }
 
@@ -77,7 +77,7 @@ void addFit(PlotContent& plot, const WearShown& shown, const Interval& ages, con
         const double x = std::log(point.age);
         plot.band << QPointF(x, clampedHeight(point.low));
         plot.line << QPointF(x, clampedHeight(point.likely));
-        plot.stops.push_back({plot.line.back(), tr(QT_TRANSLATE_NOOP("laneward::WearPanel", "By %1: %2 have failed (%3 to %4)"))
+        plot.stops.push_back({plot.line.back(), say(QT_TRANSLATE_NOOP("laneward::WearPanel", "By %1: %2 have failed (%3 to %4)"))
                                                     .arg(meterText(point.age, shown.meter, speech), percent(point.likely, speech),
                                                          percent(point.low, speech), percent(point.high, speech))});
     }
@@ -90,7 +90,7 @@ void addMarks(PlotContent& plot, const WearShown& shown, const Speech& speech, b
         const double x = logarithms ? std::log(age) : age;
         if (x < plot.x.low || x > plot.x.high) return;
         const double told = isBest ? double(roundedInterval(age, shown.meter)) : age;
-        plot.marks.push_back({x, tr(words).arg(meterNumber(told, shown.meter, speech)), isBest});
+        plot.marks.push_back({x, say(words).arg(meterNumber(told, shown.meter, speech)), isBest});
     };
     if (shown.answer.best && !shown.answer.best->never)
         add(shown.answer.best->age, QT_TRANSLATE_NOOP("laneward::WearPanel", "best: %1"), true);
@@ -102,8 +102,8 @@ void addMarks(PlotContent& plot, const WearShown& shown, const Speech& speech, b
 PlotContent weibullPlot(const WearShown& shown, const Speech& speech) {
     PlotContent plot;
     plot.title =
-        tr(QT_TRANSLATE_NOOP("laneward::WearPanel", "Failed by age in %1: failures, fit, its 95 % band")).arg(text(shown.meter));
-    plot.empty = tr(QT_TRANSLATE_NOOP("laneward::WearPanel", "No failure is recorded."));
+        say(QT_TRANSLATE_NOOP("laneward::WearPanel", "Failed by age in %1: failures, fit, its 95 % band")).arg(text(shown.meter));
+    plot.empty = say(QT_TRANSLATE_NOOP("laneward::WearPanel", "No failure is recorded."));
     if (shown.answer.points.empty()) return plot;
     const Interval ages = agesOf(shown);
     plot.x = {std::log(ages.low), std::log(ages.high)};
@@ -124,7 +124,7 @@ PlotContent weibullPlot(const WearShown& shown, const Speech& speech) {
     } else {
         for (const PlotPoint& point : shown.answer.points)
             plot.stops.push_back({{std::log(point.age), clampedHeight(point.medianRank)},
-                                  tr(QT_TRANSLATE_NOOP("laneward::WearPanel", "A failure at %1; %2 have failed by then"))
+                                  say(QT_TRANSLATE_NOOP("laneward::WearPanel", "A failure at %1; %2 have failed by then"))
                                       .arg(meterText(point.age, shown.meter, speech), percent(point.medianRank, speech))});
     }
     addMarks(plot, shown, speech, true);
@@ -158,9 +158,9 @@ PlotContent costPlot(const WearShown& shown, const Speech& speech) {
     const CostUnit unit = costUnit(shown.meter, speech);
     PlotContent plot;
     plot.title =
-        tr(QT_TRANSLATE_NOOP("laneward::WearPanel", "Cost of %1, by age of replacing in %2")).arg(unit.words, text(shown.meter));
+        say(QT_TRANSLATE_NOOP("laneward::WearPanel", "Cost of %1, by age of replacing in %2")).arg(unit.words, text(shown.meter));
     plot.empty =
-        tr(QT_TRANSLATE_NOOP("laneward::WearPanel", "What replacing costs at each age follows from a fit and from both costs."));
+        say(QT_TRANSLATE_NOOP("laneward::WearPanel", "What replacing costs at each age follows from a fit and from both costs."));
     if (!shown.answer.costs || !shown.answer.best) return plot;
     const BestAge& best = *shown.answer.best;
     const double life = shown.answer.fit->law.quantile(0.9);
@@ -175,7 +175,7 @@ PlotContent costPlot(const WearShown& shown, const Speech& speech) {
         if (point.cost > roof) continue;  // replacing too soon costs beyond any scale
         high = std::max(high, point.cost);
         plot.line << QPointF(point.age, point.cost);
-        plot.stops.push_back({plot.line.back(), tr(QT_TRANSLATE_NOOP("laneward::WearPanel", "Replaced after %1: %2 for %3"))
+        plot.stops.push_back({plot.line.back(), say(QT_TRANSLATE_NOOP("laneward::WearPanel", "Replaced after %1: %2 for %3"))
                                                     .arg(meterText(point.age, shown.meter, speech),
                                                          costText(point.cost, unit, shown.currency, speech), unit.words)});
     }

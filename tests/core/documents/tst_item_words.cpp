@@ -62,7 +62,7 @@ void ItemWordsTest::metersHaveTheirUnits() {
 
 void ItemWordsTest::triggersAndWhatWasDoneSince() {
     Duty duty{{"d"}, DutyKind::Replace, "Change", {{MeterKind::Lanes, 1'200}, {MeterKind::Days, 180}}};
-    QCOMPARE(triggersText(duty, plain()), QString("after 1200 lane(s) or 180 day(s)"));
+    QCOMPARE(triggersText(duty, plain()), QString("1200 lane(s) or 180 day(s)"));
     duty.dates = {{2026, 12, 24}};
     QVERIFY2(triggersText(duty, plain()).contains("; on Thu"), qPrintable(triggersText(duty, plain())));
     const QDate today{2026, 11, 12};
