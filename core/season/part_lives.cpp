@@ -1,5 +1,7 @@
 #include "core/season/part_lives.h"
 
+#include "core/season/counted_meters.h"
+
 #include <algorithm>
 #include <cmath>
 #include <map>
@@ -12,52 +14,27 @@ constexpr double minutesPerHour = 60;
 constexpr double microlitresPerLitre = 1'000'000;
 constexpr double mostInterval = 1e12;  // as an item may have
 
-/// Where records from before the first reading of a counter stand on it.
-struct FirstReading {
-    Instant at;
-    std::int64_t logged = 0;  ///< by then
-    std::int64_t shown = 0;
-};
-
 class Ages {
 public:
-    explicit Ages(const PartQuestion& question) : m_question(question), m_work(workOf(question.season)) {}
+    explicit Ages(const PartQuestion& question) : m_question(question), m_counted(question.season) {}
 
     /// From one record to the other, in the unit that is asked for.
     double between(const MachineId& machine, const ServiceRecord& from, const ServiceRecord& until) {
         const Centre& centre = m_question.season.centre;
         if (m_question.unit == MeterKind::Days) return double(dateOf(centre, from.at).daysTo(dateOf(centre, until.at)));
-        return double(reading(machine, until) - reading(machine, from));
+        const auto reading = [&](const ServiceRecord& record) { return valueOf(m_counted.of(machine, record), m_question.unit); };
+        return double(reading(until) - reading(from));
     }
     ServiceRecord now(const MachineId& machine) {
         ServiceRecord record;
         record.at = m_question.now;
-        record.meters = metersAt(m_question.season.counters, m_work, machine, m_question.now);
+        record.meters = metersNow(m_question.season, machine, m_question.now);
         return record;
     }
 
 private:
-    std::int64_t reading(const MachineId& machine, const ServiceRecord& record) {
-        const std::int64_t value = valueOf(record.meters, m_question.unit);
-        const std::optional<FirstReading>& first = firstReading(machine);
-        const bool byLogs = first && record.at < first->at && first->logged > 0 && value <= first->logged;
-        return byLogs ? value + first->shown - first->logged : value;
-    }
-
-    const std::optional<FirstReading>& firstReading(const MachineId& machine) {
-        const auto [place, isNew] = m_firsts.try_emplace(machine);
-        if (!isNew) return place->second;
-        for (const MeterReading& counter : m_question.season.counters) {
-            if (counter.machine != machine || counter.meter != m_question.unit) continue;
-            if (!place->second || counter.at < place->second->at) place->second = FirstReading{counter.at, 0, counter.shown};
-        }
-        if (place->second) place->second->logged = valueOf(metersAt({}, m_work, machine, place->second->at), m_question.unit);
-        return place->second;
-    }
-
     const PartQuestion& m_question;
-    std::vector<MachineWork> m_work;
-    std::map<MachineId, std::optional<FirstReading>> m_firsts;
+    CountedMeters m_counted;
 };
 
 using Records = std::vector<const ServiceRecord*>;

@@ -5,8 +5,7 @@
 // What was in before the first record began at a time that nobody knows, and says nothing. A record that only says what was
 // found replaces nothing.
 //
-// Meters of a record that was made before the machine's counter was first read may be those of the logs alone, which begin at
-// nothing: they are moved by what the counter showed beyond the logs. A life that is no longer than nothing is left out.
+// Meters are those of counted_meters.h. A life that is no longer than nothing is left out.
 //
 //     const PartLives lives = partLives({season, records, now, MeterKind::Lanes}, alikeDuties(season.items, item, duty));
 //     wearOf({item.name, lives.ages(), costs, {}});

@@ -9,6 +9,7 @@
 #include "app/pages/service/machines_panel.h"
 #include "app/pages/service/service_page.h"
 #include "app/widgets/quantity_box.h"
+#include "app/window/style.h"
 #include "tests/support/evening_session.h"
 #include "tests/support/looks.h"
 
@@ -24,6 +25,7 @@
 #include <QTabWidget>
 #include <QTableView>
 #include <QTest>
+#include <QTranslator>
 
 using namespace laneward;
 
@@ -455,17 +457,23 @@ void MachineSheetTest::readOnlyChangesNothing() {
 
 void MachineSheetTest::formsFit_data() {
     QTest::addColumn<QString>("look");
-    for (const char* look : {"light", "dark", "mirrored"})
+    for (const char* look : {"light", "dark", "german", "mirrored", "large"})
         QTest::newRow(look) << QString(look);
 }
 
 void MachineSheetTest::formsFit() {
     QFETCH(QString, look);
     const QPalette usual = QApplication::palette();
+    applyStyle(TargetSize::Usual);
+    QTranslator german;
+    QLocale::setDefault(QLocale(look == "german" ? "de_DE" : "en_GB"));
+    if (look == "german" && german.load("laneward_de", qEnvironmentVariable("LANEWARD_BINARY", ".")))
+        QApplication::installTranslator(&german);
     QApplication::setPalette(look == "dark" ? support::darkPalette() : support::lightPalette());
     if (look == "mirrored") QApplication::setLayoutDirection(Qt::RightToLeft);
     {
         Desk desk;
+        desk.page->resize(look == "large" ? QSize(1'800, 950) : QSize(1'140, 570));  // what a window of 1280 by 720 leaves
         desk.choose("change");
         desk.click("changeItem");
         QVERIFY(support::picture(*desk.page, "item-form-" + look));
@@ -478,6 +486,8 @@ void MachineSheetTest::formsFit() {
         model->setData(model->index(1, LastDoneModel::Day), "soon");
         QVERIFY(support::picture(*desk.page, "last-done-form-" + look));
     }
+    QApplication::removeTranslator(&german);
+    QLocale::setDefault(QLocale::c());
     QApplication::setLayoutDirection(Qt::LeftToRight);
     QApplication::setPalette(usual);
 }

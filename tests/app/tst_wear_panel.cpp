@@ -89,6 +89,7 @@ private Q_SLOTS:
     void theLeadsPath();
     void withoutReplacementsItSaysSo();
     void readOnlyAdoptsNothing();
+    void closingWhileItReadsIsSafe();
     void thousandsOfLivesAreQuick();
     void pictures_data();
     void pictures();
@@ -307,6 +308,30 @@ void WearPanelTest::readOnlyAdoptsNothing() {
     QVERIFY(desk.sentence().contains("best replaced after"));
     QVERIFY(!desk.part<QPushButton>("adoptBest")->isEnabled());
     QVERIFY(!desk.part<MoneyBox>("wearFailed")->isEnabled());
+}
+
+/// The page goes while its thread still reads; nothing uses the database afterwards, and nothing is told to what is gone.
+void WearPanelTest::closingWhileItReadsIsSafe() {
+    for (int round = 0; round < 5; ++round) {
+        ServicePage page(session());
+        page.resize(1'100, 640);
+        page.show();
+        page.findChild<QTabWidget*>()->setCurrentIndex(wearTab);
+        QVERIFY(page.findChild<WearPanel*>()->isBusy());
+    }
+    QCoreApplication::processEvents();
+    // One that is hidden reads again when it is seen.
+    ServicePage page(session());
+    page.show();
+    auto* tabs = page.findChild<QTabWidget*>();
+    auto* panel = page.findChild<WearPanel*>();
+    tabs->setCurrentIndex(wearTab);
+    tabs->setCurrentIndex(0);
+    QVERIFY(!panel->isBusy());
+    tabs->setCurrentIndex(wearTab);
+    QVERIFY(panel->isBusy());
+    QTRY_VERIFY_WITH_TIMEOUT(!panel->isBusy(), patience);
+    QVERIFY(page.findChild<QTableView*>("wearList")->model()->rowCount() > 5);
 }
 
 /// What the window's thread does once the records are there.

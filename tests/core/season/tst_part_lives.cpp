@@ -65,6 +65,7 @@ private Q_SLOTS:
     void correctionsAndWithdrawals();
     void replacedCounter();
     void counterReadForTheFirstTime();
+    void firstReadingMakesNothingDue();
     void typedAtSetUp();
     void inDays();
     void twiceAtOneReading();
@@ -144,6 +145,29 @@ void PartLivesTest::counterReadForTheFirstTime() {
     m_records = {record(1, 120, 500, done), record(2, 320, 41'100, failed)};
     m_season.counters = {counter(1, 200, 41'000)};
     QCOMPARE(ages().front(), (Life{300, true}));  // 200 logged until the reading, 100 since
+}
+
+/// Reading the counter of a machine that has run for years is no service that was missed.
+void PartLivesTest::firstReadingMakesNothingDue() {
+    m_season.workBefore = {work(100, 500), work(190, 200), work(300, 100)};
+    m_season.services = {record(1, 120, 500, done)};
+    m_season.services.front().meters.work = minutes(30);
+    const auto since = [&] {
+        const Meters then = lastDone(m_season).at({"blades-replace"}).meters;
+        const Meters now = metersNow(m_season, heron, m_now);
+        return std::pair(now.lanes - then.lanes, now.work - then.work);
+    };
+    const std::pair expected(std::int64_t{300}, minutes(60));
+    QCOMPARE(since(), expected);
+    m_season.counters = {counter(1, 200, 41'000)};
+    MeterReading hoursRead = counter(2, 200, 18'000);
+    hoursRead.meter = MeterKind::Minutes;
+    m_season.counters.push_back(hoursRead);
+    QCOMPARE(metersNow(m_season, heron, m_now).lanes, std::int64_t{41'100});
+    QCOMPARE(since(), expected);
+    // One that was typed off the counter stays where it is.
+    m_season.services.front().meters.lanes = 40'400;
+    QCOMPARE(since().first, std::int64_t{700});
 }
 
 /// What was typed when the centre was set up names the counter as it stood then, long before anything was logged.
