@@ -7,6 +7,7 @@
 #include "app/pages/service/last_done_form.h"
 #include "app/pages/service/machine_rows.h"
 #include "app/pages/service/machines_panel.h"
+#include "app/pages/service/service_form.h"
 #include "app/pages/service/service_page.h"
 #include "app/widgets/quantity_box.h"
 #include "app/window/style.h"
@@ -104,6 +105,7 @@ private Q_SLOTS:
     void whatCannotBeReadStays();
     void makesAnItemFromATemplate();
     void beginsWithTheUsualItems();
+    void recordsFromTheSheet();
     void retiresAndBringsBack();
     void recordedDutiesStay();
     void readsACounter();
@@ -263,6 +265,21 @@ void MachineSheetTest::beginsWithTheUsualItems() {
     desk.wait();
     QVERIFY(desk.session.season().items.empty());
     QVERIFY(desk.part<QPushButton>("usualItems")->isVisible());
+}
+
+void MachineSheetTest::recordsFromTheSheet() {
+    Desk desk;
+    desk.choose("change");
+    desk.click("recordFromSheet");
+    QCOMPARE(desk.page->findChild<QTabWidget*>()->currentIndex(), 0);
+    auto* form = desk.page->findChild<ServiceForm*>();
+    QVERIFY(form->isVisible());
+    QTest::mouseClick(desk.part<QPushButton>("keepService"), Qt::LeftButton);
+    QCOMPARE(desk.session.season().services.front().duty, DutyId{"change"});
+    desk.page->findChild<QTabWidget*>()->setCurrentIndex(1);
+    desk.wait();
+    QVERIFY(desk.cell("change", machine_columns::Last) != "never recorded");
+    QCOMPARE(desk.cell("wipe", machine_columns::Last), QString("never recorded"));
 }
 
 void MachineSheetTest::retiresAndBringsBack() {

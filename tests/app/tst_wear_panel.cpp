@@ -108,6 +108,7 @@ void WearPanelTest::enoughFailuresGiveAnAnswer() {
     QVERIFY2(said.contains("1,200 lane") || said.contains("1200 lane"), qPrintable(said));
     const PlotView* failures = desk.part<PlotView>("wearFailures");
     QVERIFY(failures->content().points.size() >= 7 && failures->content().line.size() > 20);
+    QCOMPARE(failures->stopCount(), int(failures->content().line.size()) + int(failures->content().points.size()));
     QVERIFY(failures->content().band.size() == 2 * failures->content().line.size());
     // The best age is where the curve is lowest, and both are marked.
     const PlotContent& cost = desk.part<PlotView>("wearCost")->content();

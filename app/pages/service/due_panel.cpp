@@ -106,6 +106,14 @@ void DuePanel::show(const std::shared_ptr<const SupplyAnswer>& answer) {
     showParts();
 }
 
+void DuePanel::recordDuty(const DutyId& duty) {
+    const int row = m_model->rowOf(duty);
+    if (row < 0) return;
+    m_onlySoon->setChecked(false);  // it may not be due for long
+    chooseRow(*m_list, row);
+    recordChosen();
+}
+
 /// The form stands below what it is about.
 void DuePanel::showParts() {
     const bool any = !m_session.season().items.empty();

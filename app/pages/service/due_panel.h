@@ -26,6 +26,8 @@ public:
     void show(const std::shared_ptr<const SupplyAnswer>& answer);
     /// The items and records as they are stored now.
     void refresh();
+    /// Opens the form for that duty, if it is in the list.
+    void recordDuty(const DutyId& duty);
 
 private:
     void buildTools(QVBoxLayout* column);

@@ -96,6 +96,7 @@ void MachinesPanel::buildDeeds(QVBoxLayout* column) {
     m_change = addButton(row, tr("&Change…"), "changeItem", &MachinesPanel::changeItem);
     m_retire = addButton(row, tr("Retire"), "retireItem", &MachinesPanel::retireItem);
     row->addStretch(1);
+    m_record = addButton(row, tr("Record &service…"), "recordFromSheet", &MachinesPanel::recordService);
     column->addLayout(row);
 }
 
@@ -181,6 +182,7 @@ void MachinesPanel::showParts() {
     m_change->setEnabled(writable && item);
     m_retire->setEnabled(writable && item);
     m_retire->setText(item && item->retired ? tr("Take up again") : tr("Retire"));
+    m_record->setEnabled(writable && item && !item->retired && findDuty(*item, {chosenRowId()}));
     m_counter->setEnabled(writable && !machine().isEmpty());
     const bool unknown = !LastDoneForm::unrecorded(m_session.season(), machine()).empty();
     m_lastDone->setEnabled(writable && unknown);
@@ -211,6 +213,8 @@ void MachinesPanel::addUsual() {
         changes.push_back(RowChange<ServiceItem>{{}, std::move(item)});
     m_session.apply(tr("Begin with the usual items"), std::move(changes));
 }
+
+void MachinesPanel::recordService() { Q_EMIT recordWanted({chosenRowId()}); }
 
 void MachinesPanel::readCounter() {
     m_counterForm->create(machine());

@@ -32,6 +32,9 @@ public:
     /// Items, records and counters as they are stored now.
     void refresh();
 
+Q_SIGNALS:
+    void recordWanted(const laneward::DutyId& duty);
+
 private:
     void buildTop(QVBoxLayout* column);
     void buildList(QVBoxLayout* column);
@@ -51,6 +54,7 @@ private:
     void addUsual();
     void readCounter();
     void typeLastDone();
+    void recordService();
 
     Session& m_session;
     std::shared_ptr<const SupplyAnswer> m_answer;
@@ -67,6 +71,7 @@ private:
     QPushButton* m_usual = nullptr;
     QPushButton* m_change = nullptr;
     QPushButton* m_retire = nullptr;
+    QPushButton* m_record = nullptr;
     ItemForm* m_itemForm = nullptr;
     CounterForm* m_counterForm = nullptr;
     LastDoneForm* m_lastDoneForm = nullptr;

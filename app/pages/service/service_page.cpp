@@ -27,6 +27,10 @@ void ServicePage::build() {
     m_tabs->addTab(m_wear = new WearPanel(session(), m_tabs), tr("Wear"));
     column->addWidget(m_tabs, 1);
     setFocusProxy(m_tabs);
+    connect(m_machines, &MachinesPanel::recordWanted, this, [this](const DutyId& duty) {
+        m_tabs->setCurrentWidget(m_due);
+        m_due->recordDuty(duty);
+    });
 }
 
 bool ServicePage::isBusy() const { return m_asker.isBusy() || (m_wear && m_wear->isBusy()); }

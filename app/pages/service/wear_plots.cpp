@@ -85,6 +85,17 @@ void addFit(PlotContent& plot, const WearShown& shown, const Interval& ages, con
         plot.band << QPointF(std::log(point->age), clampedHeight(point->high));
 }
 
+/// Each failure is a place of its own among those of the curve.
+void addFailures(PlotContent& plot, const WearShown& shown, const Speech& speech) {
+    for (const PlotPoint& point : shown.answer.points) {
+        const QPointF at(std::log(point.age), clampedHeight(point.medianRank));
+        plot.stops.push_back({at, say(QT_TRANSLATE_NOOP("laneward::WearPanel", "A failure at %1; about %2 have failed by then"))
+                                      .arg(meterText(point.age, shown.meter, speech), percent(point.medianRank, speech))});
+    }
+    std::stable_sort(plot.stops.begin(), plot.stops.end(),
+                     [](const PlotStop& a, const PlotStop& b) { return a.at.x() < b.at.x(); });
+}
+
 void addMarks(PlotContent& plot, const WearShown& shown, const Speech& speech, bool logarithms) {
     const auto add = [&](double age, const char* words, bool isBest) {
         const double x = logarithms ? std::log(age) : age;
@@ -119,14 +130,8 @@ PlotContent weibullPlot(const WearShown& shown, const Speech& speech) {
     for (const double share : shares)
         if (plotHeight(share) >= low && plotHeight(share) <= high)
             plot.yTicks.push_back({plotHeight(share), percent(share, speech)});
-    if (shown.answer.fit) {
-        addFit(plot, shown, ages, speech);
-    } else {
-        for (const PlotPoint& point : shown.answer.points)
-            plot.stops.push_back({{std::log(point.age), clampedHeight(point.medianRank)},
-                                  say(QT_TRANSLATE_NOOP("laneward::WearPanel", "A failure at %1; %2 have failed by then"))
-                                      .arg(meterText(point.age, shown.meter, speech), percent(point.medianRank, speech))});
-    }
+    if (shown.answer.fit) addFit(plot, shown, ages, speech);
+    addFailures(plot, shown, speech);
     addMarks(plot, shown, speech, true);
     return plot;
 }
