@@ -187,6 +187,12 @@ QString wearSentence(const WearSaid& said, const Speech& speech) {
         return say(QT_TRANSLATE_NOOP("wording",
                                      "%1: no replacement is recorded yet; how long it lasts is learned from the second one on."))
             .arg(shown(said.item));
+    if (answer.moreNeeded > 0)
+        return say(QT_TRANSLATE_N_NOOP("wording",
+                                       "%1: %2 of %3 known parts failed; when it is best replaced is told after %n more "
+                                       "failure(s)."),
+                   answer.moreNeeded)
+            .arg(shown(said.item), speech.locale.toString(answer.failures), speech.locale.toString(answer.parts));
     if (answer.findings.empty()) return shown(said.item);
     const QString why = text(answer.findings.front(), speech);
     return why.endsWith(u'.') ? why : why + u'.';

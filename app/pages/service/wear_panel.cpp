@@ -184,7 +184,8 @@ void WearPanel::showAnswer() {
     QStringList lines{wearSentence({name, answer, subject->meter, told.now, told.hasCosts}, speech)};
     for (const Finding& finding : answer.findings) {
         const QString line = text(finding, speech);
-        const bool isSaid = lines.front().startsWith(line) || finding.rule == "replacement.costs";
+        const bool isSaid =
+            lines.front().startsWith(line) || finding.rule == "replacement.costs" || finding.rule == "wear.too-few";
         if (!isSaid) lines << line;
     }
     m_sentence->setText(lines.join(u'\n'));

@@ -88,6 +88,7 @@ void WearPanel::buildChoices(QVBoxLayout* column) {
     m_meter = new QComboBox(side);
     m_meter->setObjectName("wearMeter");
     m_meter->setMinimumHeight(rowHeight);
+    m_meter->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     auto* label = plainLabel(tr("Age &in:"), side);
     label->setBuddy(m_meter);
     m_pool = new QCheckBox(tr("&together with others of its kind"), side);

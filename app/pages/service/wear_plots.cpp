@@ -112,8 +112,10 @@ void addMarks(PlotContent& plot, const WearShown& shown, const Speech& speech, b
 
 PlotContent weibullPlot(const WearShown& shown, const Speech& speech) {
     PlotContent plot;
-    plot.title =
-        say(QT_TRANSLATE_NOOP("laneward::WearPanel", "Failed by age in %1: failures, fit, its 95 % band")).arg(text(shown.meter));
+    const char* title = shown.answer.fit
+                            ? QT_TRANSLATE_NOOP("laneward::WearPanel", "Failed by age in %1: failures, fit, its 95 % band")
+                            : QT_TRANSLATE_NOOP("laneward::WearPanel", "Failed by age in %1");
+    plot.title = say(title).arg(text(shown.meter));
     plot.empty = say(QT_TRANSLATE_NOOP("laneward::WearPanel", "No failure is recorded."));
     if (shown.answer.points.empty()) return plot;
     const Interval ages = agesOf(shown);

@@ -91,7 +91,7 @@ void ItemWordsTest::wearIsSaid() {
     QVERIFY(sentence.contains(QString::number(qRound(good.best->age / 100) * 100) + " lane(s) ("));
     QVERIFY(said(good).contains("does not depend on that"));
     const WearAnswer few = wearOf({"Brush", brushes(2), costs, {}});
-    QVERIFY2(said(few).contains("2 failures are known") && said(few).contains("after 3 more"), qPrintable(said(few)));
+    QVERIFY2(said(few).contains("2 of 3 known parts failed") && said(few).contains("after 3 more"), qPrintable(said(few)));
     QVERIFY(said(wearOf({"Brush", {}, costs, {}})).contains("no replacement is recorded yet"));
     const WearAnswer unpriced = wearOf({"Brush", brushes(12), {0, 0}, {}});
     QVERIFY2(said(unpriced, {}, false).contains("Type what a replacement costs"), qPrintable(said(unpriced, {}, false)));
