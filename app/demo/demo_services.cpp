@@ -22,6 +22,27 @@ constexpr std::int64_t lanesLeftTonight = 4;  // at least
 const DutyId overdue{"heron-filter-clean"};
 constexpr int overdueDays = 4;
 
+// Blades of the years before: enough of them failed to say when they are best replaced. Lives in lanes.
+const DutyId inNotebook{"heron-squeegee-replace"};
+struct OldLife {
+    int lanes;
+    bool failed;
+};
+constexpr std::array<OldLife, 14> oldLives{{{1'188, false},
+                                            {876, true},
+                                            {1'200, false},
+                                            {1'020, true},
+                                            {1'176, false},
+                                            {744, true},
+                                            {1'140, true},
+                                            {1'200, false},
+                                            {948, true},
+                                            {1'188, false},
+                                            {1'092, true},
+                                            {624, true},
+                                            {1'200, false},
+                                            {972, true}}};
+
 Money pounds(std::int64_t minor) { return {minor, "GBP"}; }
 
 /// By counter when the year began; Heron is the older one.
@@ -61,6 +82,7 @@ public:
         }
         serveBackwards();
         correctOne();
+        copyNotebook();
         std::stable_sort(m_records.services.begin(), m_records.services.end(),
                          [](const ServiceRecord& a, const ServiceRecord& b) { return a.at < b.at; });
     }
@@ -191,6 +213,31 @@ private:
         right.finding = "One terminal was loose; tightened";
         right.note = "Written down without the finding";
         m_records.services.push_back(std::move(right));
+    }
+
+    /// What the notebook of the years before tells, back from the first that is known: each life began when the one before it
+    /// ended.
+    void copyNotebook() {
+        for (const ServiceItem& item : m_items) {
+            const Duty* duty = findDuty(item, inNotebook);
+            if (!duty) continue;
+            const auto first = std::find_if(m_records.services.begin(), m_records.services.end(),
+                                            [](const ServiceRecord& record) { return record.duty == inNotebook; });
+            if (first == m_records.services.end()) return;
+            QDate day = dateOf(m_centre, first->at);
+            Meters then = first->meters;
+            first->result = oldLives.front().failed ? ServiceResult::Failed : ServiceResult::Done;
+            for (size_t n = 0; n < oldLives.size(); ++n) {
+                const std::int64_t days = oldLives[n].lanes / aDay(MeterKind::Lanes);
+                day = day.addDays(-days);
+                then.lanes -= oldLives[n].lanes;
+                then.runs = std::max<std::int64_t>(0, then.runs - days * aDay(MeterKind::Runs));
+                const bool failed = n + 1 < oldLives.size() && oldLives[n + 1].failed;  // the blades that came off then
+                keep(item, *duty, failed, morning(day), then);
+                m_records.services.back().note = QStringLiteral("Copied from the notebook");
+            }
+            return;
+        }
     }
 
     HistorySlice& m_records;

@@ -1,5 +1,7 @@
 #include "core/season/service_state.h"
 
+#include "core/season/counted_meters.h"
+
 #include <algorithm>
 
 namespace laneward {
@@ -33,9 +35,12 @@ std::map<DutyId, LastDone> lastDone(const SeasonState& season) {
     std::vector<ServiceRecord> records = standing(season.services);
     std::sort(records.begin(), records.end(),
               [](const ServiceRecord& a, const ServiceRecord& b) { return std::tie(a.at, a.id) < std::tie(b.at, b.id); });
+    CountedMeters counted(season);
     for (const ServiceRecord& record : records) {
         if (record.duty.isEmpty() || record.result == ServiceResult::Found) continue;
-        lasts[record.duty] = {record.at, dateOf(season.centre, record.at), record.meters};
+        const ServiceItem* item = findItem(season.items, record.item);
+        const Meters meters = item ? counted.of(item->machine, record) : record.meters;
+        lasts[record.duty] = {record.at, dateOf(season.centre, record.at), meters};
     }
     return lasts;
 }

@@ -17,7 +17,7 @@ Meters metersOf(const Job& job);
 std::vector<MachineWork> workOf(const SeasonState& season);
 Meters metersNow(const SeasonState& season, const MachineId& machine, Instant now);
 
-/// Of each duty that was ever done, by the record that stands.
+/// Of each duty that was ever done, by the record that stands; meters as counted_meters.h has them.
 std::map<DutyId, LastDone> lastDone(const SeasonState& season);
 
 }  // namespace laneward

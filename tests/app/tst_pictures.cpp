@@ -203,10 +203,11 @@ void PicturesTest::pages() {
         QCOMPARE(cutTexts(&window).join("\n"), QString());
         QCOMPARE(unfitWidgets(&window, look == "shop" ? 44 : 24).join("\n"), QString());
         QCOMPARE(window.size(), size);
-        const auto* tabs = page->iconName() == "supplies" ? page->findChild<QTabWidget*>() : nullptr;
+        const auto* supplies = qobject_cast<const SuppliesPage*>(page);
+        const auto* tabs = supplies || service ? page->findChild<QTabWidget*>() : nullptr;
         for (int tab = 0; tabs && tab < tabs->count(); ++tab) {
             const_cast<QTabWidget*>(tabs)->setCurrentIndex(tab);
-            QTRY_VERIFY_WITH_TIMEOUT(!static_cast<const SuppliesPage*>(page)->isBusy(), patience);
+            QTRY_VERIFY_WITH_TIMEOUT(!(supplies && supplies->isBusy()) && !(service && service->isBusy()), patience);
             QCoreApplication::processEvents();
             keep(window, QString("%1-%2").arg(name).arg(tab), look == "double" ? 2 : 1);
             QCOMPARE(cutTexts(&window).join("\n"), QString());

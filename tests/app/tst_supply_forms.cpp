@@ -1,6 +1,5 @@
 // Supplies, suppliers and prices are entered, changed and retired in the page: by key and mouse, checked while they are typed,
 // each edit one undoable step.
-#include "app/pages/supplies/money_box.h"
 #include "app/pages/supplies/offer_form.h"
 #include "app/pages/supplies/price_panel.h"
 #include "app/pages/supplies/stock_panel.h"
@@ -8,6 +7,7 @@
 #include "app/pages/supplies/supplies_page.h"
 #include "app/pages/supplies/supply_form.h"
 #include "app/widgets/cell_table.h"
+#include "app/widgets/money_box.h"
 #include "app/widgets/quantity_box.h"
 #include "tests/support/looks.h"
 #include "tests/support/stocked_house.h"

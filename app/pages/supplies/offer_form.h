@@ -1,7 +1,7 @@
 // A line of a price list: what a supplier sells, in which packs, at which prices.
 #pragma once
 
-#include "app/pages/supplies/edit_form.h"
+#include "app/edits/edit_form.h"
 
 class QComboBox;
 class QLabel;

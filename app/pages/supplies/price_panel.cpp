@@ -2,8 +2,8 @@
 
 #include "app/edits/plain_label.h"
 #include "app/models/panel_list.h"
+#include "app/models/plain_rows.h"
 #include "app/pages/supplies/offer_form.h"
-#include "app/pages/supplies/plain_rows.h"
 #include "app/pages/supplies/supplier_form.h"
 #include "app/pages/supplies/supplies_import.h"
 #include "app/pages/supplies/supply_texts.h"

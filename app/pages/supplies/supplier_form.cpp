@@ -1,6 +1,6 @@
 #include "app/pages/supplies/supplier_form.h"
 
-#include "app/pages/supplies/money_box.h"
+#include "app/widgets/money_box.h"
 #include "core/base/limits.h"
 
 #include <QCheckBox>

@@ -1,7 +1,7 @@
 // One supplier: where orders go, what they cost to send, when they are taken.
 #pragma once
 
-#include "app/pages/supplies/edit_form.h"
+#include "app/edits/edit_form.h"
 
 class QCheckBox;
 class QLineEdit;

@@ -1,7 +1,7 @@
 // One supply: what it is, what uses it, how much of it is kept. Keeping a new one books what is in the tanks that name it.
 #pragma once
 
-#include "app/pages/supplies/edit_form.h"
+#include "app/edits/edit_form.h"
 
 class QComboBox;
 class QDoubleSpinBox;

@@ -1,4 +1,4 @@
-#include "app/pages/supplies/money_box.h"
+#include "app/widgets/money_box.h"
 
 #include <cmath>
 

@@ -1,4 +1,6 @@
-#include "app/pages/supplies/plain_rows.h"
+#include "app/models/plain_rows.h"
+
+#include "app/models/list_tools.h"
 
 #include <algorithm>
 
@@ -29,6 +31,8 @@ QVariant PlainRows::data(const QModelIndex& index, int role) const {
     switch (role) {
         case Qt::DisplayRole:
             return row.texts.value(column);
+        case Qt::ToolTipRole:
+            return plainTip(row.texts.value(column));
         case Qt::UserRole: {
             const QVariant key = row.sort.value(column);
             return key.isValid() ? key : QVariant(row.texts.value(column).toCaseFolded());

@@ -1,4 +1,4 @@
-#include "app/pages/supplies/edit_form.h"
+#include "app/edits/edit_form.h"
 
 #include "app/edits/plain_label.h"
 
