@@ -60,7 +60,29 @@ private:
         auto answer = std::make_shared<SupplyAnswer>();
         answer->service = serviceOutlook({question.season, *ahead, question.now}, {});
         answer->packs = packOutlook(question.season, *ahead, question.now);
+        if (!answer->packs.packs.empty()) answer->packYear = packYear(question);
         hand(question, answer);
+    }
+
+    /// Nothing when it cannot be read: the open window is in memory, and the page lives without the rest.
+    std::vector<PackState> packYear(const Question& question) {
+        constexpr int days = 366;
+        if (!openStore(question)) return {};
+        const Result<PackHistory> history = m_store->packs({question.now - hours(24) * days, question.now + Seconds{1}});
+        if (!history) {
+            m_store.reset();
+            return {};
+        }
+        return packStates(question.season.items, standing(history->readings), history->work, question.now);
+    }
+
+    /// The store stays open: making the connection takes longer than asking.
+    Outcome openStore(const Question& question) {
+        if (m_store) return Nothing{};
+        Result<std::unique_ptr<Store>> store = Store::open(question.location, Access::ReadOnly, Examination::Elsewhere);
+        if (!store) return store.error();
+        m_store = *std::move(store);
+        return Nothing{};
     }
 
     void hand(const Question& question, const std::shared_ptr<const SupplyAnswer>& answer) {
@@ -75,13 +97,8 @@ private:
         return isLate(question) ? std::nullopt : std::optional(std::move(ahead));
     }
 
-    /// The store stays open: making the connection takes longer than asking.
     Result<SupplyHistory> past(const Question& question) {
-        if (!m_store) {
-            Result<std::unique_ptr<Store>> store = Store::open(question.location, Access::ReadOnly, Examination::Elsewhere);
-            if (!store) return store.error();
-            m_store = *std::move(store);
-        }
+        if (const Outcome opened = openStore(question); !opened) return opened.error();
         Result<SupplyHistory> history = supplyHistory(*m_store, question.season, question.now);
         if (!history) m_store.reset();  // after a server was away it is opened again
         return history;

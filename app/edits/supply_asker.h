@@ -10,8 +10,8 @@
 #pragma once
 
 #include "app/edits/session.h"
-#include "core/season/past_forecasts.h"
 #include "core/season/pack_outlook.h"
+#include "core/season/past_forecasts.h"
 #include "core/season/service_outlook.h"
 
 #include <QThread>
@@ -29,8 +29,9 @@ struct FillsBehind {
 
 struct SupplyAnswer {
     SupplyOutlook outlook;
-    ServiceOutlook service;  ///< when that is wanted, …
-    PackOutlook packs;       ///< … as this
+    ServiceOutlook service;           ///< when that is wanted, …
+    PackOutlook packs;                ///< … as this, …
+    std::vector<PackState> packYear;  ///< … and with the charges of a year
     SupplyLearning learned;
     std::vector<FillsBehind> fills;
     std::map<SupplyId, ForecastScore> scores;  ///< of forecasts that were kept; none = not known yet

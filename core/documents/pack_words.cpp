@@ -136,6 +136,21 @@ QString turnText(const ChargeTurn& turn, const SeasonState& season, const Speech
     return said;
 }
 
+QString packTrendText(const Result<PackTrend>& trend, int needed, const QString& name, const Speech& speech) {
+    if (!trend) {
+        Finding why = trend.error().finding;
+        why.subject = name;
+        return text(why, speech);
+    }
+    const auto month = [&](double day) {
+        return std::isfinite(day) ? speech.locale.toString(QDate(1970, 1, 1).addDays(qint64(day)), QStringLiteral("MMM yyyy"))
+                                  : say(QT_TRANSLATE_NOOP("wording", "later"));
+    };
+    return say(QT_TRANSLATE_NOOP("wording", "%1 fades: fewer than %2 lanes, as the busiest night took, about %3 (%4 to %5)."))
+        .arg(name, speech.locale.toString(needed), month(trend->day), month(trend->dayInterval.low),
+             month(trend->dayInterval.high));
+}
+
 QString packHeadline(const PackOutlook& outlook, const SeasonState& season, Instant now, const Speech& speech) {
     if (outlook.packs.empty())
         return say(QT_TRANSLATE_NOOP("wording", "No packs are kept yet: add one among the machine's items."));

@@ -24,6 +24,9 @@ QString packTonightText(const PackLine& line, const Speech& speech);
 QString packLearnedText(const PackLine& line, const Speech& speech);
 /// "Thu 26 Nov, 16:43 to 20:43: Grebe: Spare pack on charge".
 QString turnText(const ChargeTurn& turn, const SeasonState& season, const Speech& speech);
+/// "Heron: Pack fades: fewer than 24 lanes, as the busiest night took, about Mar 2027 (Jan to Jun 2027)."; else why there is
+/// none.
+QString packTrendText(const Result<PackTrend>& trend, int needed, const QString& name, const Speech& speech);
 /// One sentence: the first pack that may not last tonight, else which is on charge now.
 QString packHeadline(const PackOutlook& outlook, const SeasonState& season, Instant now, const Speech& speech);
 

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 namespace laneward {
 
@@ -147,6 +148,17 @@ std::vector<PackState> packsOf(const SeasonState& season, Instant now) {
     for (const RunLog& run : standing(season.runs))
         work.push_back({run.machine, run.time.end, metersOf(run)});
     return packStates(season.items, standing(season.packReadings), std::move(work), now);
+}
+
+int busiestNight(const SeasonState& season, const MachineId& machine) {
+    std::map<QDate, std::int64_t> lanes;
+    for (const RunLog& run : standing(season.runs)) {
+        if (run.machine == machine) lanes[dateOf(season.centre, run.time.end)] += metersOf(run).lanes;
+    }
+    std::int64_t most = 0;
+    for (const auto& [day, sum] : lanes)
+        most = std::max(most, sum);
+    return int(most);
 }
 
 PackOutlook packOutlook(const SeasonState& season, const Plan& ahead, Instant now) {

@@ -34,6 +34,9 @@ PackOutlook packOutlook(const SeasonState& season, const Plan& ahead, Instant no
 /// Packs of the centre as they are, by the log of the open window.
 std::vector<PackState> packsOf(const SeasonState& season, Instant now);
 
+/// Lanes that the machine treated on its busiest day of the open window; 0 when it did nothing.
+int busiestNight(const SeasonState& season, const MachineId& machine);
+
 /// Charges behind a pack before planning goes by what was learned of it; common practice, no source.
 inline constexpr int leastChargesForLimit = 5;
 /// Lanes per charge that all packs of the machine run in 19 of 20 cases; none while too few charges are known of one of them.

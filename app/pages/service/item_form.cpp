@@ -258,6 +258,7 @@ ServiceItem ItemForm::draft() const {
     ServiceItem item = m_loaded;
     item.name = m_name->text().trimmed();
     item.kind = ItemKind(m_kind->currentData().toInt());
+    if (item.kind != ItemKind::Pack) item.pack.reset();
     item.note = m_note->text();
     item.duties.clear();
     for (const Typed& typed : m_duties)

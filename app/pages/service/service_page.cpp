@@ -2,6 +2,7 @@
 
 #include "app/pages/service/due_panel.h"
 #include "app/pages/service/machines_panel.h"
+#include "app/pages/service/packs_panel.h"
 #include "app/pages/service/wear_panel.h"
 #include "core/documents/service_words.h"
 
@@ -25,6 +26,7 @@ void ServicePage::build() {
     m_tabs->addTab(m_due = new DuePanel(session(), m_tabs), tr("Due"));
     m_tabs->addTab(m_machines = new MachinesPanel(session(), m_tabs), tr("Machines"));
     m_tabs->addTab(m_wear = new WearPanel(session(), m_tabs), tr("Wear"));
+    m_tabs->addTab(m_packs = new PacksPanel(session(), m_tabs), tr("Packs"));
     column->addWidget(m_tabs, 1);
     setFocusProxy(m_tabs);
     connect(m_machines, &MachinesPanel::recordWanted, this, [this](const DutyId& duty) {
@@ -40,6 +42,7 @@ void ServicePage::refresh() {
     m_due->refresh();
     m_machines->refresh();
     m_wear->refresh();
+    m_packs->refresh();
     if (session().season().items.empty()) {
         m_asker.leave();
         m_answer = nullptr;
@@ -74,6 +77,7 @@ void ServicePage::takeFailure(const Error& why) {
 void ServicePage::showAll() {
     m_due->show(m_answer);
     m_machines->show(m_answer);
+    m_packs->show(m_answer);
 }
 
 }  // namespace laneward

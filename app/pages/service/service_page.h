@@ -11,6 +11,7 @@ namespace laneward {
 
 class DuePanel;
 class MachinesPanel;
+class PacksPanel;
 class WearPanel;
 
 class ServicePage : public Page {
@@ -42,6 +43,7 @@ private:
     DuePanel* m_due = nullptr;
     MachinesPanel* m_machines = nullptr;
     WearPanel* m_wear = nullptr;
+    PacksPanel* m_packs = nullptr;
 };
 
 }  // namespace laneward
