@@ -190,7 +190,7 @@ std::map<MachineId, Whereabouts> whereabouts(const std::vector<GuideTick>& done)
     return all;
 }
 
-/// Looking ahead, checking and reading come before a machine's first work, not after it.
+/// Looking ahead, checking and reading come before a machine's first work, not after it; and so does what leads to a job.
 class Passed {
 public:
     explicit Passed(const JobSheet& sheet) : m_sheet(sheet) {
@@ -202,7 +202,8 @@ public:
     bool operator()(const GuideStep& one) const {
         const SheetStep& step = one.step;
         if (step.kind == Kind::Return) return laterWork(m_sheet.jobs[*step.job]);
-        if (step.kind != Kind::Prepare || step.job) return false;
+        if (step.job) return step.kind != Kind::Job && m_sheet.jobs[*step.job].state == JobState::UnderWay;
+        if (step.kind != Kind::Prepare) return false;
         return step.machine.isEmpty() ? !m_started.empty() : m_started.count(step.machine) > 0;
     }
 
@@ -241,6 +242,19 @@ std::vector<GuideTick> standingTicks(const JobSheet& sheet, const SeasonState& s
     return done;
 }
 
+/// While one machine works the other one is made ready: a job that is under way comes up again when it ends.
+void putAtItsEnd(std::vector<GuideStep>& ahead, const JobSheet& sheet) {
+    for (auto one = ahead.begin(); one != ahead.end(); ++one) {
+        if (one->step.kind != Kind::Job || sheet.jobs[*one->step.job].state != JobState::UnderWay) continue;
+        const Instant end = sheet.jobs[*one->step.job].time.end;
+        const auto next = std::find_if(one + 1, ahead.end(), [&](const GuideStep& other) {
+            return !other.step.startBy || *other.step.startBy >= end || other.step.machine == one->step.machine;
+        });
+        std::rotate(one, one + 1, next);
+        return;  // at most one more machine is out
+    }
+}
+
 }  // namespace
 
 std::vector<GuideStep> guideSteps(const JobSheet& sheet) { return Steps(sheet).all(); }
@@ -268,6 +282,7 @@ Guide guideOf(const JobSheet& sheet, const SeasonState& season, const std::vecto
         }
         if (!passed(one)) guide.ahead.push_back(one);
     }
+    putAtItsEnd(guide.ahead, sheet);
     return guide;
 }
 

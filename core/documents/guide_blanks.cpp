@@ -140,8 +140,10 @@ QString unitOf(const GuideBlank& blank, UnitSystem units) {
 }
 
 QString expectedText(const GuideBlank& blank, const MachineLevels& now, const Speech& speech) {
+    // In the unit that is typed, whatever is usual for so much: 7.5 L would be typed as 7.5.
     const auto about = [&speech](Microlitres amount) {
-        return say(QT_TRANSLATE_NOOP("wording", "about %1")).arg(amountText(amount, speech));
+        const auto number = qlonglong(std::llround(double(amount.value) / unitSize(speech.units)));
+        return say(QT_TRANSLATE_NOOP("wording", "about %1")).arg(speech.locale.toString(number));
     };
     switch (blank.of) {
         case Of::Conditioner:

@@ -29,7 +29,7 @@ struct GuideAnswer {
 std::vector<GuideBlank> blanksOf(const GuideStep& step, const Centre& centre);
 QString nameOf(const GuideBlank& blank);                    ///< "Waste in its tank"
 QString unitOf(const GuideBlank& blank, UnitSystem units);  ///< "V", "mL"; empty for text
-/// What the records say is there; empty where they cannot know.
+/// What the records say is there, in the unit that is typed; empty where they cannot know.
 QString expectedText(const GuideBlank& blank, const MachineLevels& now, const Speech& speech);
 /// What cannot be: volts outside 0 to 60, more than a tank holds, a pack of more lanes than one gives ("guide.…-beyond").
 std::optional<Finding> faultOf(const GuideBlank& blank, double number, const Speech& speech);

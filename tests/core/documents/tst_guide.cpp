@@ -107,6 +107,7 @@ private Q_SLOTS:
     void theMachineIsBroughtBackAfterItsLastJob();
     void whoIsOutDoesNotLeaveAgain();
     void startedMachinesNeedNoChecks();
+    void theOtherMachineIsMadeReadyMeanwhile();
     void changesAreCounted();
     void aDutyGoesLineByLine();
     void recordsTakenBackUntick();
@@ -290,7 +291,28 @@ void GuideTest::startedMachinesNeedNoChecks() {
     Plan plan = handPlan();
     plan.jobs[0].state = JobState::UnderWay;
     const JobSheet sheet = sheetOf(plan);
-    QCOMPARE(titles(guideOf(sheet, handSeason(), {}).ahead, sheet).front(), QString("Ready Otter, bring it to the lanes"));
+    QCOMPARE(titles(guideOf(sheet, handSeason(), {}).ahead, sheet).front(), QString("Lanes 1-8: clean and condition, Reed 38"));
+}
+
+void GuideTest::theOtherMachineIsMadeReadyMeanwhile() {
+    Plan plan = handPlan();
+    plan.jobs[0].state = JobState::UnderWay;
+    Job other = handSecondJob();
+    other.id = {"other"};
+    other.machine = {"m2"};
+    const Seconds earlier = minutes(10);
+    for (Step& step : other.steps)
+        step.time = {step.time.begin - earlier, step.time.end - earlier};
+    other.time = {other.time.begin - earlier, other.time.end - earlier};
+    other.lanes = handLanes(11, 12, handAt(17, 34));
+    plan.jobs.push_back(other);
+    const JobSheet sheet = sheetOf(plan);
+    std::vector<GuideTick> ticks = ticksBefore("Empty the waste tank of m2", sheet);
+    std::erase_if(ticks, [](const GuideTick& tick) { return tick.kind == SheetStep::Kind::Job; });
+    // Otter is at work until 17:38; m2 empties at 17:28 and runs at 17:34.
+    const QStringList ahead = titles(guideOf(sheet, handSeason(), ticks).ahead, sheet);
+    QCOMPARE(ahead.mid(0, 3), QStringList({"Empty the waste tank of m2 into the marked container", "Lanes 11-12: clean only",
+                                           "Lanes 1-8: clean and condition, Reed 38"}));
 }
 
 void GuideTest::changesAreCounted() {
@@ -366,7 +388,7 @@ void GuideTest::blanksOfEachStep() {
     QVERIFY(blanksOf(stepOf(sheet, GuideDeed::Run), centre).empty());
     QVERIFY(blanksOf(stepOf(sheet, GuideDeed::HandOver), centre).front().isText());
     const GuideBlank waste = blankOf(stepOf(sheet, GuideDeed::Levels), GuideBlank::Of::Waste);
-    QCOMPARE(expectedText(waste, levelsNow(), plain()), QString("about 4 L"));
+    QCOMPARE(expectedText(waste, levelsNow(), plain()), QString("about 4000"));
     QCOMPARE(unitOf(waste, UnitSystem::UsCustomary), QString("fl oz"));
 }
 
