@@ -10,6 +10,7 @@
 #include "app/pages/today/today_headline.h"
 #include "app/pages/today/today_page.h"
 #include "tests/support/evening_session.h"
+#include "tests/support/looks.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -347,6 +348,7 @@ void TodayTest::incidentsWantAnAnswer() {
     desk.click("followUp");
     auto* form = desk.part<IncidentForm>();
     QVERIFY(form->isVisible());
+    QVERIFY(support::picture(desk.page, "today-follow-up"));
     QWidget* field = QApplication::focusWidget();
     QTest::keyClick(field, Qt::Key_Return);
     QCOMPARE(desk.session->season().incidents.size(), size_t(1));  // without a word nothing is recorded

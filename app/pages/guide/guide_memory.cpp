@@ -42,7 +42,8 @@ std::vector<GuideTick> keptTicks(const CentreId& centre, QDate day) {
     const QJsonObject kept = QJsonDocument::fromJson(QSettings().value(nameFor(centre)).toByteArray()).object();
     if (kept.value(QLatin1StringView("day")).toString() != day.toString(Qt::ISODate)) return {};
     std::vector<GuideTick> ticks;
-    for (const QJsonValue& one : kept.value(QLatin1StringView("ticks")).toArray()) {
+    const QJsonArray all = kept.value(QLatin1StringView("ticks")).toArray();
+    for (const auto& one : all) {
         if (const std::optional<GuideTick> tick = tickOf(one.toObject())) ticks.push_back(*tick);
     }
     return ticks;

@@ -15,7 +15,6 @@
 class QLabel;
 class QPushButton;
 class QStackedWidget;
-class QVBoxLayout;
 
 namespace laneward {
 

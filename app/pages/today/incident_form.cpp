@@ -75,14 +75,14 @@ void IncidentForm::buildLane(QGridLayout* grid) {
     m_until = momentField(this);
     m_until->setObjectName("closedUntil");
     m_until->setAccessibleName(tr("Closed until"));
-    grid->addWidget(m_close, 5, 0, 1, 2);
-    grid->addWidget(m_until, 5, 2, 1, 2);
+    grid->addWidget(m_close, 3, 2);
+    grid->addWidget(m_until, 3, 3);
     connect(m_close, &QCheckBox::toggled, m_until, &QWidget::setEnabled);
 }
 
 void IncidentForm::buildButtons(QGridLayout* grid) {
     m_caution = proseLabel({}, this);
-    grid->addWidget(m_caution, 6, 0, 1, 4);
+    grid->addWidget(m_caution, 5, 0, 1, 4);
     auto* buttons = new QHBoxLayout;
     m_problem = proseLabel({}, this);
     auto* save = new QPushButton(tr("&Record the incident"), this);
@@ -91,7 +91,7 @@ void IncidentForm::buildButtons(QGridLayout* grid) {
     buttons->addWidget(m_problem, 1);
     buttons->addWidget(save);
     buttons->addWidget(leave);
-    grid->addLayout(buttons, 7, 0, 1, 4);
+    grid->addLayout(buttons, 6, 0, 1, 4);
     connect(save, &QPushButton::clicked, this, &IncidentForm::submit);
     connect(leave, &QPushButton::clicked, this, &IncidentForm::cancelled);
 }
