@@ -9,6 +9,7 @@ namespace laneward::demo {
 namespace {
 
 constexpr std::uint64_t seed = 0x51a5;
+constexpr int waitingDays = 3;  // for an answer to an incident
 
 PersonId operatorOn(QDate date) { return {date.dayOfWeek() % 3 == 0 ? "idris" : "nell"}; }
 
@@ -141,6 +142,37 @@ void addHandOvers(HistorySlice& records, const Centre& centre, QDate today, Dice
     }
 }
 
+const char* answerTo(IncidentKind kind) {
+    switch (kind) {
+        case IncidentKind::Spill:
+            return "Tip of the drip tray bent; straightened, approach washed.";
+        case IncidentKind::Jam:
+            return "Cloth roll sat askew; set right, ran clean afterwards.";
+        case IncidentKind::Fault:
+        case IncidentKind::Injury:
+        case IncidentKind::NearMiss:
+            break;
+    }
+    return "Talked through at the next hand-over.";
+}
+
+/// What happened was followed up the next morning; what happened in the last days still waits.
+void addAnswers(HistorySlice& records, const Centre& centre, QDate today) {
+    std::vector<Incident> answers;
+    for (const Incident& happened : records.incidents) {
+        const QDate next = dateOf(centre, happened.at).addDays(1);
+        if (next.daysTo(today) < waitingDays) continue;
+        Incident answer = happened;
+        answer.id = operation("answer " + happened.id.value);
+        answer.at = dayOf(centre, next).begin + hours(4);
+        answer.person = {"tamsin"};
+        answer.text = QString::fromLatin1(answerTo(happened.kind));
+        answer.answers = happened.id;
+        answers.push_back(std::move(answer));
+    }
+    records.incidents.insert(records.incidents.end(), answers.begin(), answers.end());
+}
+
 }  // namespace
 
 OperationId operation(const QString& name) {
@@ -165,6 +197,7 @@ HistorySlice yearOfRecords(const SeasonState& season, QDate today) {
         addRun(records, job, dice);
         records.jobs.push_back(job);
     }
+    addAnswers(records, season.centre, today);
     addReadings(records, season.centre, today, dice);
     addHandOvers(records, season.centre, today, dice);
     addFills(records, season, today);

@@ -41,6 +41,7 @@ public:
 Q_SIGNALS:
     void headlineChanged();
     void sheetWanted(QDate day);                                          ///< print preview of that day's sheet
+    void guideWanted();                                                   ///< the evening step by step
     void recordWanted(const JobId& job);                                  ///< the Today page records it
     void eventWanted(const SeriesId& series, const LocalTime& original);  ///< the Calendar page shows or edits it
 

@@ -155,6 +155,7 @@ void Menus::keys() {
                             tr("Ctrl+U: record an unplanned run: type the lanes, press Enter"),
                             tr("Ctrl+I: record an incident"),
                             tr("Ctrl+P: tonight's sheet"),
+                            tr("Ctrl+G: the evening step by step; Space: done, Backspace: one step back"),
                             tr("Ctrl+Z, Ctrl+Shift+Z: undo, redo"),
                             tr("Escape: leave a form or the sheet")};
     QMessageBox box(QMessageBox::NoIcon, tr("Keys"), lines.join(u'\n'), QMessageBox::Close, &m_window);

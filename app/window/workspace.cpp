@@ -4,6 +4,7 @@
 #include "app/edits/plain_label.h"
 #include "app/models/list_tools.h"
 #include "app/pages/calendar/calendar_page.h"
+#include "app/pages/guide/guide_view.h"
 #include "app/pages/lanes/lanes_page.h"
 #include "app/pages/patterns/patterns_page.h"
 #include "app/pages/service/service_page.h"
@@ -98,6 +99,7 @@ void Workspace::addPage(Page* page) {
         if (page == currentPage()) showHeadline();
     });
     connect(page, &Page::sheetWanted, this, &Workspace::showSheet);
+    connect(page, &Page::guideWanted, this, &Workspace::showGuide);
     connect(page, &Page::recordWanted, this, [this](const JobId& job) { goTo("today", [&](Page* p) { p->showJob(job); }); });
     connect(page, &Page::eventWanted, this, [this](const SeriesId& series, const LocalTime& original) {
         goTo("calendar", [&](Page* p) { p->showOccurrence(series, original); });
@@ -166,6 +168,19 @@ void Workspace::showSheet(QDate day) {
     closePanel();
     m_stack->setCurrentWidget(m_sheet);
     m_sheet->show(day);
+}
+
+void Workspace::showGuide() {
+    if (qobject_cast<GuideView*>(m_panel)) return;  // open already
+    goTo("today", [](Page*) {});
+    auto* guide = new GuideView(*m_session, this);
+    connect(guide, &GuideView::closed, this, [this] { showPage(m_current); });
+    // The headline above the guide goes with what is recorded in it.
+    connect(m_session.get(), &Session::changed, guide, [this] {
+        currentPage()->refresh();
+        showHeadline();
+    });
+    showPanel(guide);
 }
 
 void Workspace::showPanel(QWidget* panel) {

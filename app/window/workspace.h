@@ -27,6 +27,7 @@ public:
     Page* currentPage() const;
     void showPage(int page);
     void showSheet(QDate day);
+    void showGuide();
     void showMessage(const QString& line);
     void focusSearch();
     /// Shows a panel in place of the page until it closes; the workspace owns it.

@@ -31,6 +31,7 @@ std::span<const Phrase> servicePhrases();
 std::span<const Phrase> wearPhrases();
 std::span<const Phrase> sheetPhrases();
 std::span<const Phrase> cautionPhrases();
+std::span<const Phrase> guidePhrases();
 
 /// Nothing for a rule that nobody worded.
 const Phrase* phraseOf(const QByteArray& rule);

@@ -37,6 +37,7 @@ constexpr Phrase phrases[] = {
     {"check.reference", QT_TRANSLATE_NOOP("wording", "a row of %1 names a row of %2 that does not exist")},
     {"check.unknown-lane", QT_TRANSLATE_NOOP("wording", "the record '%1' names lane %2, which does not exist")},
     {"check.unknown-pattern", QT_TRANSLATE_NOOP("wording", "%1 asks for the pattern '%2', which does not exist")},
+    {"check.unknown-answered", QT_TRANSLATE_NOOP("wording", "the incident '%1' follows up one that does not exist")},
     {"check.unknown-pattern-version",
      QT_TRANSLATE_NOOP("wording", "the record '%1' names a version of a pattern that does not exist")},
     {"check.pattern-without-version", QT_TRANSLATE_NOOP("wording", "what the pattern '%1' says is not among its versions")},

@@ -65,9 +65,10 @@ QString bare(const Finding& finding, const Speech& speech) {
 }  // namespace
 
 const Phrase* phraseOf(const QByteArray& rule) {
-    const std::array rooms{planningPhrases(), violationPhrases(), centrePhrases(),  calendarPhrases(), icalendarPhrases(),
-                           storagePhrases(),  filePhrases(),      readingPhrases(), driftPhrases(),    sheetPhrases(),
-                           cautionPhrases(),  supplyPhrases(),    orderPhrases(),   servicePhrases(),  wearPhrases()};
+    const std::array rooms{planningPhrases(),  violationPhrases(), centrePhrases(),  calendarPhrases(),
+                           icalendarPhrases(), storagePhrases(),   filePhrases(),    readingPhrases(),
+                           driftPhrases(),     sheetPhrases(),     cautionPhrases(), supplyPhrases(),
+                           orderPhrases(),     servicePhrases(),   wearPhrases(),    guidePhrases()};
     for (const std::span<const Phrase> room : rooms) {
         const auto found = std::find_if(room.begin(), room.end(), [&rule](const Phrase& phrase) { return rule == phrase.rule; });
         if (found != room.end()) return &*found;

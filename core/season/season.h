@@ -24,6 +24,7 @@ struct Incident {
     PersonId person;
     QString text;
     std::optional<OperationId> corrects;  ///< replaces that earlier one; with an empty text it only withdraws it
+    std::optional<OperationId> answers;   ///< says what was done about that incident or tape reading; it is none itself
     friend bool operator==(const Incident&, const Incident&) = default;
 };
 

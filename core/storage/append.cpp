@@ -41,6 +41,19 @@ Outcome correctsOnce(Database& database, const CentreId& centre, const Record& r
     return fault(ErrorKind::Refused, "record.already-corrected", corrects->value);
 }
 
+/// What a follow-up answers must be there: an incident or a tape reading.
+Outcome answersSomething(Database& database, const CentreId& centre, const Record& record) {
+    const auto* incident = std::get_if<Incident>(&record);
+    if (!incident || !incident->answers) return Nothing{};
+    for (const char* table : {tableOf<Incident>, tableOf<TapeReading>}) {
+        const auto found = database.rows(selectStatement(table, {QLatin1StringView("id")}, false, QStringLiteral("AND id = ?")),
+                                         {centre.value, incident->answers->value});
+        if (!found) return found.error();
+        if (!found->empty()) return Nothing{};
+    }
+    return invalid("record.unknown-reference", record);
+}
+
 /// A version of a pattern that nobody knows says nothing about the lane.
 Outcome versionExists(Database& database, const CentreId& centre, const Record& record) {
     Result<bool> known = true;
@@ -128,6 +141,7 @@ Result<bool> appended(Appending& to, const Record& record) {
     if (const Outcome order = endsAfterStart(record); !order) return order.error();
     if (const Outcome version = versionExists(to.database, to.centre, record); !version) return version.error();
     if (const Outcome once = correctsOnce(to.database, to.centre, record); !once) return once.error();
+    if (const Outcome known = answersSomething(to.database, to.centre, record); !known) return known.error();
     if (const Outcome covered = mayBook(to.ledger, record); !covered) return covered.error();
     if (const Outcome done = insertRecord(to.database, to.centre, record, to.change); !done) return meaning(done.error(), record);
     const auto* movement = std::get_if<Movement>(&record);

@@ -21,6 +21,7 @@ const std::vector<NewKey>& newKeys() {
                                           {2, "runs", "pattern_version", 0},
                                           {2, "readings", "poured", QJsonValue::Null},
                                           {3, "readings", "emptied_ul", QJsonValue::Null},
+                                          {3, "incidents", "answers", QJsonValue::Null},
                                           {3, "centre", "currency", toJson(Settings{}.currency), "settings"}};
     return keys;
 }

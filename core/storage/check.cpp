@@ -1,6 +1,7 @@
 #include "core/storage/check_ledger.h"
 #include "core/storage/contents.h"
 #include "core/storage/pattern_versions.h"
+#include "core/storage/records.h"
 #include "core/storage/run_work.h"
 #include "core/storage/store_parts.h"
 
@@ -57,6 +58,7 @@ constexpr std::array rules{
          "UNION ALL SELECT centre_id, id, 'inspections' FROM inspections) r "
          "WHERE NOT EXISTS (SELECT 1 FROM operations o WHERE o.centre_id = r.centre_id AND o.id = r.id AND o.kind = r.kind)"},
     Rule{"check.unknown-pattern-version", recordsOfUnknownVersions},
+    Rule{"check.unknown-answered", incidentsOfUnknownAnswers},
     Rule{"check.run-work", wrongWork},
     Rule{"check.pattern-without-version",
          "SELECT id FROM patterns p WHERE NOT EXISTS (SELECT 1 FROM pattern_versions v WHERE v.centre_id = p.centre_id AND "

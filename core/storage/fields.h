@@ -72,6 +72,7 @@ void describe(V& visit, T& i) {
     visit("person", i.person);
     visit("note", i.text);
     visit("corrects", i.corrects);
+    visit("answers", i.answers);
 }
 
 template <class V, ValueOf<HandOver> T>

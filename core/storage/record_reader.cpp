@@ -13,7 +13,7 @@ constexpr std::array optionalInRun{"job", "plan_version", "corrects", "note", "r
 constexpr std::array optionalInLevels{"corrects", "volts_mv", "poured", "emptied_ul"};
 constexpr std::array optionalInTape{"corrects", "note", "machine", "pattern_version", "lane_of_run"};
 constexpr std::array optionalInInspection{"corrects", "note"};
-constexpr std::array optionalInIncident{"corrects", "lane", "machine"};
+constexpr std::array optionalInIncident{"corrects", "answers", "lane", "machine"};
 constexpr std::array optionalInHandOver{"corrects"};
 constexpr std::array optionalInPack{"volts_mv", "state", "spent", "withdrawn", "note", "corrects"};
 constexpr std::array optionalInMeter{"replaced", "withdrawn", "note", "corrects"};

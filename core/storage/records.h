@@ -20,6 +20,12 @@ const char* tableOfRecord(const Record& record);
 Instant timeOf(const Record& record);
 PersonId personOf(const Record& record);
 
+/// Ids of incidents that follow up what is not there.
+inline constexpr auto incidentsOfUnknownAnswers =
+    "SELECT id FROM incidents i WHERE answers IS NOT NULL AND NOT EXISTS (SELECT 1 FROM incidents r WHERE r.centre_id = "
+    "i.centre_id AND r.id = i.answers) AND NOT EXISTS (SELECT 1 FROM tape_readings t WHERE t.centre_id = i.centre_id AND t.id = "
+    "i.answers)";
+
 /// Orders by time, then id.
 void sortByTime(std::vector<Incident>& incidents);
 void sortByTime(std::vector<HandOver>& handOvers);

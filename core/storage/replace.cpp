@@ -93,7 +93,7 @@ public:
         rows(all);
     }
 
-    /// Records may only name versions that are there.
+    /// Records may only name versions that are there, and follow up what is there.
     void references() {
         if (!m_outcome) return;
         const Result<QVariant> unknown = m_database.value(QLatin1StringView(recordsOfUnknownVersions));
@@ -101,6 +101,12 @@ public:
             m_outcome = unknown.error();
         else if (unknown->isValid())
             refuse<PatternVersion>("import.unknown-reference", unknown->toString(), {});
+        if (!m_outcome) return;
+        const Result<QVariant> unanswered = m_database.value(QLatin1StringView(incidentsOfUnknownAnswers));
+        if (!unanswered)
+            m_outcome = unanswered.error();
+        else if (unanswered->isValid())
+            refuse<Incident>("import.unknown-reference", unanswered->toString(), {});
     }
 
     void forecasts(const std::vector<KeptForecast>& all) {

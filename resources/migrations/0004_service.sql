@@ -1,6 +1,8 @@
 -- Service: items with their duties, what was done, counters that were read, packs, and the work that machines
 -- have done. Meters are lanes, runs, seconds and microlitres. The work follows from the runs that stand, one row each, and
--- may be made again at any time.
+-- may be made again at any time. An incident may say what was done about an earlier one, or about a tape reading.
+
+ALTER TABLE incidents ADD COLUMN answers text;
 
 CREATE TABLE service_items (
   centre_id text NOT NULL,

@@ -1,18 +1,20 @@
 // Today, driven with mouse and keyboard: recording in every way, incidents, slips, notes, readings, printing, and taking all of
 // it back.
+#include "app/edits/run_form.h"
 #include "app/pages/today/incident_form.h"
 #include "app/pages/today/level_bar.h"
 #include "app/pages/today/levels_form.h"
 #include "app/pages/today/readiness_card.h"
-#include "app/pages/today/run_form.h"
 #include "app/pages/today/sheet_view.h"
 #include "app/pages/today/slip_panel.h"
 #include "app/pages/today/today_headline.h"
 #include "app/pages/today/today_page.h"
 #include "tests/support/evening_session.h"
+#include "tests/support/looks.h"
 
 #include <QCheckBox>
 #include <QComboBox>
+#include <QDateTimeEdit>
 #include <QDoubleSpinBox>
 #include <QElapsedTimer>
 #include <QFileInfo>
@@ -22,6 +24,7 @@
 #include <QProcess>
 #include <QPushButton>
 #include <QSignalSpy>
+#include <QSpinBox>
 #include <QTableView>
 #include <QTest>
 
@@ -81,6 +84,9 @@ private Q_SLOTS:
     void slipsTheEventThatIsOn();
     void slipIsOfferedOnlyForEventsNearNow();
     void recordsAnIncidentWithItsCaution();
+    void incidentsWantAnAnswer();
+    void closesALaneAndOpensItAgain();
+    void badReadingsWantAnAnswer();
     void leavesANoteForTheNextShift();
     void keepsAReading();
     void keepsWhatAFillTook();
@@ -328,6 +334,113 @@ void TodayTest::recordsAnIncidentWithItsCaution() {
     QCOMPARE(desk.session->season().incidents.front().text, QString("oil on approach"));
     desk.session->undoStack().undo();
     QVERIFY(desk.session->season().incidents.empty());
+}
+
+void TodayTest::incidentsWantAnAnswer() {
+    Desk desk;
+    QVERIFY(!desk.page.findChild<QPushButton*>("followUp"));
+    Incident spill;
+    spill.at = desk.session->now() - hours(20);
+    spill.lane = 3;
+    spill.text = "oil on the approach";
+    QVERIFY(desk.session->record("A spill", {spill}));
+    QVERIFY2(desk.page.headline().contains("followed up"), qPrintable(desk.page.headline()));
+    desk.click("followUp");
+    auto* form = desk.part<IncidentForm>();
+    QVERIFY(form->isVisible());
+    QVERIFY(support::picture(desk.page, "today-follow-up"));
+    QWidget* field = QApplication::focusWidget();
+    QTest::keyClick(field, Qt::Key_Return);
+    QCOMPARE(desk.session->season().incidents.size(), size_t(1));  // without a word nothing is recorded
+    QTest::keyClicks(field, "wiped up");
+    QTest::keyClick(field, Qt::Key_Return);
+    QCOMPARE(desk.session->season().incidents.size(), size_t(2));
+    const Incident answer = desk.session->season().incidents.back();
+    QCOMPARE(answer.answers, std::optional(desk.session->season().incidents.front().id));
+    QCOMPARE(answer.lane, 3);
+    QVERIFY(!form->isVisible());
+    QVERIFY(!desk.page.headline().contains("followed up"));
+    desk.session->undoStack().undo();
+    QVERIFY(desk.page.headline().contains("followed up"));
+    // A new incident begins without what was answered before.
+    desk.page.recordIncident();
+    for (QLineEdit* edit : form->findChildren<QLineEdit*>()) {
+        if (!edit->parentWidget()->inherits("QAbstractSpinBox")) edit->setText("another");
+    }
+    desk.click("recordIncident", form);
+    QVERIFY(!desk.session->season().incidents.back().answers);
+}
+
+void TodayTest::closesALaneAndOpensItAgain() {
+    Desk desk;
+    const auto planned = [&desk](int lane) {
+        const std::vector<Job>& jobs = desk.session->planOf(desk.session->today()).jobs;
+        return std::any_of(jobs.begin(), jobs.end(), [lane](const Job& job) { return job.laneSet().contains(lane); });
+    };
+    QVERIFY(planned(3));
+    desk.click("incident");
+    auto* form = desk.part<IncidentForm>();
+    auto* close = form->findChild<QCheckBox*>("closeLane");
+    QVERIFY(!close->isEnabled());
+    form->findChild<QSpinBox*>()->setValue(3);
+    QCOMPARE(close->text(), QString("&Close lane 3 until"));
+    QTest::mouseClick(close, Qt::LeftButton, {}, QPoint(8, close->height() / 2));
+    QVERIFY(close->isChecked());
+    auto* until = form->findChild<QDateTimeEdit*>("closedUntil");
+    const QDateTime end = until->dateTime();
+    until->setDateTime(end.addDays(-2));
+    for (QLineEdit* edit : form->findChildren<QLineEdit*>()) {
+        if (!edit->parentWidget()->inherits("QAbstractSpinBox")) edit->setText("ball return smokes");
+    }
+    desk.click("recordIncident", form);
+    QVERIFY(desk.session->season().incidents.empty() && form->isVisible());
+    until->setDateTime(end);
+    desk.click("recordIncident", form);
+    QCOMPARE(desk.session->season().centre.outages.size(), size_t(1));
+    const Outage outage = desk.session->season().centre.outages.front();
+    QVERIFY(outage.lanes == LaneSet{3});
+    QCOMPARE(outage.begin.seconds, support::eveningNow.seconds);
+    QCOMPARE(outage.end->seconds, dayOf(desk.session->season().centre, desk.session->today()).end.seconds);
+    QVERIFY(!planned(3) && planned(4));
+    desk.session->undoStack().undo();
+    QVERIFY(desk.session->season().centre.outages.empty() && desk.session->season().incidents.empty());
+    QVERIFY(planned(3));
+    desk.session->undoStack().redo();
+    QVERIFY(!planned(3));
+    desk.evening.clock.set(support::eveningNow + minutes(10));
+    desk.click("followUp");
+    QCOMPARE(close->text(), QString("Lane 3 is in &use again"));
+    QVERIFY(!until->isVisible());
+    close->setChecked(true);
+    QTest::keyClicks(QApplication::focusWidget(), "belt renewed");
+    desk.click("recordIncident", form);
+    QCOMPARE(desk.session->season().centre.outages.front().end->seconds, (support::eveningNow + minutes(10)).seconds);
+    QVERIFY(planned(3));
+}
+
+void TodayTest::badReadingsWantAnAnswer() {
+    Desk desk;
+    CentreFacts facts = desk.session->season().centre.facts;
+    const CentreFacts before = facts;
+    facts.readingLimits.lowestMilliUnits = 4'000;
+    QVERIFY(desk.session->apply("Limits", {RowChange<CentreFacts>{before, facts}}));
+    TapeReading reading;
+    reading.at = desk.session->now() - hours(2);
+    reading.pattern = {"reed"};
+    reading.machine = {"m1"};
+    reading.lane = 5;
+    reading.distance = feet(10);
+    reading.milliUnits.fill(1'000);
+    QVERIFY(desk.session->record("A reading", {reading}));
+    bool told = false;
+    for (const QLabel* label : desk.page.findChildren<QLabel*>())
+        told |= label->text().contains("the tape reading of lane 5 (Reed 38) is outside its check");
+    QVERIFY(told);
+    desk.click("followUp");
+    QTest::keyClicks(QApplication::focusWidget(), "tip cleaned");
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    QCOMPARE(desk.session->season().incidents.size(), size_t(1));
+    QVERIFY(!desk.page.headline().contains("followed up"));
 }
 
 void TodayTest::leavesANoteForTheNextShift() {

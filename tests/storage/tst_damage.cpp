@@ -185,6 +185,8 @@ void TestDamage::damagedRowsAreNamed() {
          "check.operation-without-record"},
         {"PRAGMA foreign_keys = OFF; INSERT INTO replacing VALUES ('full'); DELETE FROM operations WHERE kind = 'tape_readings'",
          "check.record-without-operation"},
+        {"INSERT INTO replacing VALUES ('full'); UPDATE incidents SET answers = 'gone' WHERE answers IS NOT NULL",
+         "check.unknown-answered"},
         {"UPDATE centres SET lanes = 4", "check.unknown-lane"},
         {"PRAGMA foreign_keys = OFF; DELETE FROM patterns", "check.reference"},
         {"PRAGMA foreign_keys = OFF; INSERT INTO replacing VALUES ('full'); DELETE FROM incidents",

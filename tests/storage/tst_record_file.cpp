@@ -76,10 +76,14 @@ void TestRecordFile::recordsAreRead() {
         R"([1000, 0], "cleaner_ul": 2, "waste_ul": 3, "lanes_left": 4})"
         R"(, {"id": "i1", "kind": "incident", "incident": "spill", "person": "ada", "happened_at": "2026-11-12T10:00:00Z", "note": "x"})"
         R"(, {"id": "h1", "kind": "hand_over", "person": "ada", "day": "2026-11-12", "happened_at": "2026-11-12T10:00:00Z", "note": "y"})" +
-        ", " + tapeJson() + ", " + inspectionJson() + ", " + countJson() + ", " + receiptJson() + ']';
+        ", " + tapeJson() + ", " + inspectionJson() + ", " + countJson() + ", " + receiptJson() +
+        R"(, {"id": "i2", "kind": "incident", "incident": "spill", "person": "ada", "happened_at": "2026-11-12T10:05:00Z", )"
+        R"("note": "wiped up", "answers": "i1"}])";
     const Result<std::vector<Record>> records = read(json, "tonight.json");
     QVERIFY2(records, records ? "" : qPrintable(records.error().finding.subject));
-    QCOMPARE(records->size(), size_t{8});
+    QCOMPARE(records->size(), size_t{9});
+    QVERIFY(!std::get<Incident>((*records)[2]).answers);
+    QCOMPARE(std::get<Incident>((*records)[8]).answers->value, QString("i1"));
     const RunLog run = std::get<RunLog>(records->front());
     QCOMPARE(run.result, RunResult::Unplanned);
     QCOMPARE(run.recordedAt.seconds, run.time.end.seconds);

@@ -140,10 +140,11 @@ void TestRecords::impossibleRecordsAreRefused() {
     RunLog unnamed = runOf(65, minutes(10), 5);
     unnamed.id = {};
     const Incident lane{operation(66), IncidentKind::Jam, fullSeasonNow, 9, {}, PersonId{"ada"}, "x", {}};
+    const Incident unheard{operation(67), IncidentKind::Jam, fullSeasonNow, 0, {}, PersonId{"ada"}, "x", {}, operation(999)};
     const std::vector<std::pair<Record, QByteArray>> bad{
         {stranger, "record.unknown-reference"}, {pattern, "record.unknown-reference"}, {backwards, "record.ends-before-start"},
         {orphan, "record.unknown-reference"},   {second, "record.already-corrected"},  {unnamed, "record.unstorable"},
-        {lane, "record.unknown-lane"},
+        {lane, "record.unknown-lane"},          {unheard, "record.unknown-reference"},
     };
     for (const auto& [record, rule] : bad)
         QCOMPARE(ruleOf(store->append({record})), rule);
@@ -285,6 +286,9 @@ void TestRecords::aReplacementKeepsNothing() {
     SeasonState orphaned = other;
     orphaned.runs[1].corrects = operation(999);
     QCOMPARE(ruleOf(store->replaceAll(orphaned, {}, {}, fullSeasonNow)), QByteArray("import.unknown-reference"));
+    SeasonState unanswered = other;
+    unanswered.incidents = {{operation(80), IncidentKind::Jam, fullSeasonNow, 0, {}, {}, "x", {}, operation(999)}};
+    QCOMPARE(ruleOf(store->replaceAll(unanswered, {}, {}, fullSeasonNow)), QByteArray("import.unknown-reference"));
     other.runs[1].machine = MachineId{"nowhere"};
     QCOMPARE(ruleOf(store->replaceAll(other, {}, {}, fullSeasonNow)), QByteArray("import.unknown-reference"));
     QVERIFY(*store->load(fullSeasonNow) == *read);

@@ -401,7 +401,8 @@ HistorySlice fullHistory() {
     HistorySlice h;
     h.runs = runs();
     h.incidents = {{operation(10), IncidentKind::NearMiss, at(200), 3, MachineId{"m1"}, ada, "Cable across the approach", {}},
-                   {operation(11), IncidentKind::Spill, at(100), 0, {}, ada, "Cleaner by the bay", operation(10)}};
+                   {operation(11), IncidentKind::Spill, at(100), 0, {}, ada, "Cleaner by the bay", operation(10)},
+                   {operation(12), IncidentKind::Spill, at(90), 0, {}, ada, "Wiped up; cap renewed", {}, operation(11)}};
     h.handOvers = {{operation(20), QDate(2026, 11, 11), at(900), ada, "Lane 4 squeaks\nCall the fitter", {}},
                    {operation(21), QDate(2026, 11, 11), at(890), ada, "", operation(20)}};
     const MachineLevels levels{MachineId{"m1"},    at(700),          {millilitres(1'000), millilitres(900)},

@@ -49,8 +49,9 @@ void NotesPanel::refresh(const JobSheet& sheet) {
     for (const Incident& incident : m_session.season().incidents) {
         if (!day.contains(incident.at)) continue;
         const QString lane = incident.lane > 0 ? tr(" on lane %1").arg(incident.lane) : QString();
-        incidents.append(tr("%1: %2%3: %4", "time: kind, on lane: text")
-                             .arg(clockTime(incident.at, speech), text(incident.kind), lane, incident.text));
+        const QString line = incident.answers ? tr("%1: %2%3, followed up: %4", "time: kind, on lane: what was done")
+                                              : tr("%1: %2%3: %4", "time: kind, on lane: text");
+        incidents.append(line.arg(clockTime(incident.at, speech), text(incident.kind), lane, incident.text));
     }
     m_incidents->setText(incidents.join(u'\n'));
     m_incidents->setVisible(!incidents.isEmpty());

@@ -17,7 +17,8 @@ public:
     static QString work(const JobSheet& sheet, const Speech& speech, Instant now);
     static QString outcome(const JobSheet& sheet, const Speech& speech);
     static QString lack(const JobSheet& sheet, const Speech& speech);
-    static QString whole(const JobSheet& sheet, const Speech& speech, Instant now);
+    static QString open(int followUps);
+    static QString whole(const TodayFacts& facts);
 };
 
 /// How many jobs are left, and the next step to take.
@@ -61,9 +62,14 @@ QString Headline::lack(const JobSheet& sheet, const Speech& speech) {
     return {};
 }
 
-QString Headline::whole(const JobSheet& sheet, const Speech& speech, Instant now) {
+QString Headline::open(int followUps) {
+    return followUps > 0 ? tr("%n incident(s) or reading(s) to be followed up", nullptr, followUps) : QString();
+}
+
+QString Headline::whole(const TodayFacts& facts) {
+    const auto& [sheet, speech, now, followUps] = facts;
     QStringList parts{work(sheet, speech, now)};
-    for (const QString& part : {outcome(sheet, speech), lack(sheet, speech)}) {
+    for (const QString& part : {outcome(sheet, speech), lack(sheet, speech), open(followUps)}) {
         if (!part.isEmpty()) parts.append(part);
     }
     return tr("%1: %2", "day: what matters")
@@ -72,6 +78,6 @@ QString Headline::whole(const JobSheet& sheet, const Speech& speech, Instant now
 
 }  // namespace
 
-QString todayHeadline(const JobSheet& sheet, const Speech& speech, Instant now) { return Headline::whole(sheet, speech, now); }
+QString todayHeadline(const TodayFacts& facts) { return Headline::whole(facts); }
 
 }  // namespace laneward

@@ -5,7 +5,13 @@
 
 namespace laneward {
 
-/// In order of weight: what is late or cannot be met, what a machine lacks, the next start, what is left.
-QString todayHeadline(const JobSheet& sheet, const Speech& speech, Instant now);
+struct TodayFacts {
+    const JobSheet& sheet;
+    Speech speech;
+    Instant now;
+    int followUps = 0;  ///< incidents and readings that nobody has answered
+};
+/// What is left and the next start, what is late or cannot be met, what a machine lacks, what wants an answer.
+QString todayHeadline(const TodayFacts& facts);
 
 }  // namespace laneward

@@ -1,11 +1,12 @@
 #include "app/pages/today/today_page.h"
 
+#include "app/edits/run_form.h"
 #include "app/models/list_tools.h"
+#include "app/pages/today/follow_up_list.h"
 #include "app/pages/today/incident_form.h"
 #include "app/pages/today/job_details.h"
 #include "app/pages/today/job_mark_delegate.h"
 #include "app/pages/today/notes_panel.h"
-#include "app/pages/today/run_form.h"
 #include "app/pages/today/shortfall_list.h"
 #include "app/pages/today/slip_panel.h"
 
@@ -67,6 +68,7 @@ void TodayPage::buildActions() {
     m_begin = addTool(tr("&Begin the job"), QKeySequence(Qt::CTRL | Qt::Key_B), &TodayPage::beginJob);
     m_unplanned = addTool(tr("&Unplanned run…"), QKeySequence(Qt::CTRL | Qt::Key_U), &TodayPage::recordUnplanned);
     m_incidentAction = addTool(tr("&Incident…"), QKeySequence(Qt::CTRL | Qt::Key_I), &TodayPage::recordIncident);
+    m_guide = addTool(tr("&Guide me"), QKeySequence(Qt::CTRL | Qt::Key_G), &TodayPage::guide);
     m_print = new QAction(tr("&Print the sheet…"), this);
     connect(m_print, &QAction::triggered, this, [this] { Q_EMIT sheetWanted(session().today()); });
 }
@@ -92,6 +94,7 @@ void TodayPage::buildTopRow(QVBoxLayout* column) {
     row->addWidget(buttonFor(m_unplanned, "unplanned"));
     row->addWidget(buttonFor(m_incidentAction, "incident"));
     row->addWidget(buttonFor(m_print, "print"));
+    row->addWidget(buttonFor(m_guide, "guide"));
     column->addLayout(row);
 }
 
@@ -179,6 +182,7 @@ QWidget* TodayPage::buildSide() {
     auto* column = new QVBoxLayout(body);
     column->setContentsMargins(4, 0, 4, 0);
     column->addWidget(m_shortfalls = new ShortfallList(body));
+    column->addWidget(m_followUps = new FollowUpList(body));
     m_cardColumn = new QVBoxLayout;
     column->addLayout(m_cardColumn);
     column->addWidget(m_notes = new NotesPanel(session(), body));
@@ -193,6 +197,7 @@ void TodayPage::connectPanels() {
     connect(m_incident, &IncidentForm::finished, this, &TodayPage::finishIncident);
     connect(m_incident, &IncidentForm::cancelled, this, &TodayPage::showDetails);
     connect(m_shortfalls, &ShortfallList::eventWanted, this, &Page::eventWanted);
+    connect(m_followUps, &FollowUpList::answerWanted, this, &TodayPage::followUp);
 }
 
 }  // namespace laneward

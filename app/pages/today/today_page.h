@@ -7,6 +7,7 @@
 
 #include "app/edits/page.h"
 #include "app/models/job_model.h"
+#include "core/season/follow_ups.h"
 #include "core/season/recording.h"
 
 class QAction;
@@ -21,6 +22,7 @@ class QVBoxLayout;
 
 namespace laneward {
 
+class FollowUpList;
 class IncidentForm;
 class JobDetails;
 class JobMarkDelegate;
@@ -51,6 +53,7 @@ public:
     void recordUnplanned();
     void recordIncident();
     void beginJob();
+    void guide();
 
 private:
     enum Panel { DetailsPanel, RunPanel, IncidentPanel };
@@ -72,8 +75,8 @@ private:
     void showSelected();
     void tellAboutSelected();
     void finishRun(const RunAccount& account, const std::optional<Incident>& incident);
-    void finishIncident(const Incident& incident);
-    Job committed(Job job, std::vector<Change>& changes) const;
+    void finishIncident(const Incident& incident, const std::optional<Outage>& outage);
+    void followUp(const FollowUp& open);
     void showDetails();
     const JobRow* rowAt(const QModelIndex& proxyIndex) const;
 
@@ -90,6 +93,8 @@ private:
     IncidentForm* m_incident = nullptr;
     SlipPanel* m_slip = nullptr;
     ShortfallList* m_shortfalls = nullptr;
+    FollowUpList* m_followUps = nullptr;
+    std::vector<FollowUp> m_open;  ///< what wants an answer
     QVBoxLayout* m_cardColumn = nullptr;
     std::vector<ReadinessCard*> m_cards;
     NotesPanel* m_notes = nullptr;
@@ -98,6 +103,7 @@ private:
     QAction* m_begin = nullptr;
     QAction* m_unplanned = nullptr;
     QAction* m_incidentAction = nullptr;
+    QAction* m_guide = nullptr;
     QAction* m_print = nullptr;
     std::optional<OperationId> m_correcting;  ///< the run that the open form puts right
     bool m_selectedPlanned = true;

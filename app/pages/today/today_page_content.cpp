@@ -1,9 +1,11 @@
+#include "app/edits/run_deeds.h"
+#include "app/edits/run_form.h"
+#include "app/pages/today/follow_up_list.h"
 #include "app/pages/today/incident_form.h"
 #include "app/pages/today/job_details.h"
 #include "app/pages/today/job_mark_delegate.h"
 #include "app/pages/today/notes_panel.h"
 #include "app/pages/today/readiness_card.h"
-#include "app/pages/today/run_form.h"
 #include "app/pages/today/shortfall_list.h"
 #include "app/pages/today/slip_panel.h"
 #include "app/pages/today/today_headline.h"
@@ -22,7 +24,7 @@
 
 namespace laneward {
 
-QString TodayPage::headline() const { return todayHeadline(m_sheet, session().speech(), session().now()); }
+QString TodayPage::headline() const { return todayHeadline({m_sheet, session().speech(), session().now(), int(m_open.size())}); }
 
 const JobRow* TodayPage::rowAt(const QModelIndex& proxyIndex) const {
     return m_model->row(m_proxy->mapToSource(proxyIndex).row());
@@ -39,6 +41,7 @@ void TodayPage::refresh() {
     m_sheet = jobSheet(session().season(), session().planOf(today), today, session().now());
     const std::vector<JobRow> rows = jobRows(m_sheet, session().season());
     m_model->show(rows, session().speech(), session().now());
+    m_open = openFollowUps(session());
     m_marks->setNow(session().now());
     fitColumns();
     // Ids of proposed jobs change with the plan; then the next open job is the one that matters.
@@ -126,6 +129,7 @@ void TodayPage::fitCards() {
 
 void TodayPage::refreshSide() {
     m_shortfalls->show(m_sheet.shortfalls, session().speech());
+    m_followUps->show(m_open, !session().isReadOnly(), session().speech());
     fitCards();
     for (ReadinessCard* card : m_cards) {
         for (const SheetReadiness& entry : m_sheet.readiness) {
@@ -149,47 +153,24 @@ void TodayPage::showDetails() {
     m_table->setFocus();
 }
 
-/// A job that is still a proposal is confirmed on the way, so that its log can name it.
-Job TodayPage::committed(Job job, std::vector<Change>& changes) const {
-    if (job.state != JobState::Proposed) return job;
-    const std::optional<Person> person = session().person();
-    job = confirmedAs(job, {session().newOperation().value}, planVersionOf(session().season(), job.date),
-                      person ? person->id : PersonId{});
-    changes.push_back(RowChange<Job>{std::nullopt, job});
-    return job;
-}
-
 void TodayPage::recordAsPlanned() {
     const std::optional<Job> selected = selectedJob();
     if (!selected || !isAhead(*selected)) return;
-    Deed deed;
-    deed.name = tr("Lanes %1 done as planned").arg(selected->laneSet().text());
-    deed.records.push_back(asPlanned(committed(*selected, deed.changes), session().now()));
-    if (session().perform(std::move(deed))) showDetails();
+    if (session().perform(doneAsPlanned(session(), *selected))) showDetails();
 }
 
 void TodayPage::beginJob() {
     const std::optional<Job> selected = selectedJob();
-    if (!selected || !isAhead(*selected)) return;
-    std::vector<Change> changes;
-    const Job before = committed(*selected, changes);
-    const Job after = begunAt(before, session().now());
-    if (changes.empty())
-        changes.push_back(RowChange<Job>{before, after});
-    else
-        changes = {RowChange<Job>{std::nullopt, after}};
-    session().apply(tr("Begin lanes %1").arg(before.laneSet().text()), std::move(changes));
+    if (selected && isAhead(*selected)) session().perform(begun(session(), *selected));
 }
+
+void TodayPage::guide() { Q_EMIT guideWanted(); }
 
 void TodayPage::recordWithChanges() {
     const std::optional<Job> selected = selectedJob();
     if (!selected) return;
-    m_correcting.reset();
     m_selectedPlanned = rowAt(m_table->currentIndex())->planned;
-    for (const RunLog& run : standing(session().season().runs)) {
-        const bool ofJob = !run.job.isEmpty() && run.job == selected->id;
-        if (!isAhead(*selected) && (ofJob || run.id.value == selected->id.value)) m_correcting = run.id;
-    }
+    m_correcting = runOf(session().season(), *selected);
     m_panels->setCurrentIndex(RunPanel);
     m_run->begin(selected);
 }
@@ -206,23 +187,28 @@ void TodayPage::recordIncident() {
 }
 
 void TodayPage::finishRun(const RunAccount& account, const std::optional<Incident>& incident) {
-    Deed deed;
     RunAccount told = account;
-    if (told.job && !m_selectedPlanned) told.job.reset();
-    if (told.job) told.job = committed(*told.job, deed.changes);
-    RunLog log = runLog(session().planningState(), told);
-    log.corrects = m_correcting;
-    const QString lanes = account.lanes.text();
-    deed.name = m_correcting ? tr("Correct the run on lanes %1").arg(lanes)
-                : told.job   ? tr("Lanes %1 done with changes").arg(lanes)
-                             : tr("Unplanned run on lanes %1").arg(lanes);
-    deed.records.push_back(log);
-    if (incident) deed.records.push_back(*incident);
-    if (session().perform(std::move(deed))) showDetails();
+    if (!m_selectedPlanned) told.job.reset();
+    if (session().perform(doneOtherwise(session(), told, incident, m_correcting))) showDetails();
 }
 
-void TodayPage::finishIncident(const Incident& incident) {
-    if (session().record(tr("Incident: %1").arg(text(incident.kind)), {incident})) showDetails();
+void TodayPage::followUp(const FollowUp& open) {
+    m_panels->setCurrentIndex(IncidentPanel);
+    m_incident->answer(open);
+}
+
+void TodayPage::finishIncident(const Incident& incident, const std::optional<Outage>& outage) {
+    Deed deed;
+    deed.name = incident.answers ? tr("Followed up: %1").arg(text(incident.kind)) : tr("Incident: %1").arg(text(incident.kind));
+    if (outage) {
+        std::optional<Outage> before;
+        for (const Outage& known : session().season().centre.outages) {
+            if (known.id == outage->id) before = known;
+        }
+        deed.changes.push_back(RowChange<Outage>{before, *outage});
+    }
+    deed.records.push_back(incident);
+    if (session().perform(std::move(deed))) showDetails();
 }
 
 }  // namespace laneward

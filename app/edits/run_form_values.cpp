@@ -1,4 +1,4 @@
-#include "app/pages/today/run_form.h"
+#include "app/edits/run_form.h"
 
 #include <QComboBox>
 #include <QLabel>
