@@ -33,6 +33,7 @@ void eachList(V& visit, File& file) {
     visit("service_items", file.season.items);
     visit("service_records", file.history.services);
     visit("meter_readings", file.history.counters);
+    visit("attachments", file.history.attachments);
     visit("kept_forecasts", file.history.forecasts);
 }
 

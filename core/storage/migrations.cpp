@@ -22,6 +22,7 @@ constexpr std::array recordTables{RecordTable{1, "operations"},       RecordTabl
                                   RecordTable{2, "pattern_versions"}, RecordTable{3, "movements"},
                                   RecordTable{3, "movement_entries"}, RecordTable{3, "stock_counts"},
                                   RecordTable{4, "service_records"},  RecordTable{4, "meter_readings"},
+                                  RecordTable{4, "attachments"},      RecordTable{4, "attachment_contents"},
                                   RecordTable{3, "kept_forecasts"}};
 
 QString scriptText(const char* name) {
@@ -74,8 +75,11 @@ QStringList statementsOf(const QString& script) {
 
 std::vector<Migration> knownMigrations(Dialect dialect) {
     std::vector<Migration> all;
-    for (const char* script : scripts)
-        all.push_back({int(all.size()) + 1, statementsOf(scriptText(script))});
+    for (const char* script : scripts) {
+        QStringList statements = statementsOf(scriptText(script));
+        if (dialect == Dialect::Postgres) statements.replaceInStrings(QStringLiteral(" blob "), QStringLiteral(" bytea "));
+        all.push_back({int(all.size()) + 1, statements});
+    }
     for (const RecordTable& table : recordTables)
         all.at(size_t(table.version - 1)).statements += appendOnlyStatements(dialect, QString::fromLatin1(table.name));
     return all;

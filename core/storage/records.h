@@ -29,5 +29,6 @@ void sortByTime(std::vector<Inspection>& inspections);
 void sortByTime(std::vector<StockCount>& counts);
 void sortByTime(std::vector<ServiceRecord>& records);
 void sortByTime(std::vector<MeterReading>& readings);
+void sortByTime(std::vector<Attachment>& attachments);
 
 }  // namespace laneward

@@ -14,12 +14,38 @@ namespace laneward {
 namespace {
 
 /// Children before those they name.
-constexpr std::array tables{"run_work",         "service_records", "meter_readings", "service_items", "closing_balances",
-                            "movement_entries", "movements",       "stock_counts",   "orders",        "offers",
-                            "suppliers",        "supplies",        "run_lanes",      "runs",          "incidents",
-                            "hand_overs",       "level_readings",  "tape_readings",  "inspections",   "jobs",
-                            "outages",          "series",          "shifts",         "people",        "machines",
-                            "patterns",         "centres",         "edited_rows",    "operations",    "pattern_versions",
+constexpr std::array tables{"run_work",
+                            "attachments",
+                            "attachment_contents",
+                            "service_records",
+                            "meter_readings",
+                            "service_items",
+                            "closing_balances",
+                            "movement_entries",
+                            "movements",
+                            "stock_counts",
+                            "orders",
+                            "offers",
+                            "suppliers",
+                            "supplies",
+                            "run_lanes",
+                            "runs",
+                            "incidents",
+                            "hand_overs",
+                            "level_readings",
+                            "tape_readings",
+                            "inspections",
+                            "jobs",
+                            "outages",
+                            "series",
+                            "shifts",
+                            "people",
+                            "machines",
+                            "patterns",
+                            "centres",
+                            "edited_rows",
+                            "operations",
+                            "pattern_versions",
                             "kept_forecasts"};
 
 Outcome cleared(Database& database, const CentreId& centre) {
@@ -194,6 +220,7 @@ Outcome filled(Database& database, const SeasonState& season, const HistorySlice
     filling.records(history.counts, {});
     filling.records(history.services, season.services);
     filling.records(history.counters, season.counters);
+    filling.records(history.attachments, {});
     filling.forecasts(history.forecasts);
     filling.references();
     filling.ledger();

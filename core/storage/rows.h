@@ -63,6 +63,8 @@ template <>
 inline constexpr const char* tableOf<ServiceRecord> = "service_records";
 template <>
 inline constexpr const char* tableOf<MeterReading> = "meter_readings";
+template <>
+inline constexpr const char* tableOf<Attachment> = "attachments";
 
 template <class T>
 concept Versioned = requires(T t) {

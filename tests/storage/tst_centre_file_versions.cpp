@@ -34,6 +34,7 @@ CentreFile knownToTheSecond() {
     file.season.items.clear();
     file.history.services.clear();
     file.history.counters.clear();
+    file.history.attachments.clear();
     file.history.forecasts.clear();
     return file;
 }

@@ -249,6 +249,21 @@ std::vector<MeterReading> counters() {
     return {shown, right};
 }
 
+std::vector<Attachment> attachments() {
+    Attachment photo = attachmentOf("brush left.jpg", QByteArray("\xff\xd8\xff\xe0 not much of a photograph"));
+    photo.id = operation(94);
+    photo.at = at(448);
+    photo.person = PersonId{"ben"};
+    photo.record = operation(90);
+    Attachment gone = photo;
+    gone.id = operation(95);
+    gone.at = at(447);
+    gone.withdrawn = true;
+    gone.corrects = photo.id;
+    gone.content.clear();
+    return {photo, gone};
+}
+
 Series league() {
     Series s;
     s.id = SeriesId{"league"};
@@ -405,6 +420,7 @@ HistorySlice fullHistory() {
     h.counts = counts();
     h.services = serviceRecords();
     h.counters = counters();
+    h.attachments = attachments();
     const auto litres = [](std::int64_t n) { return Amount{n * 1'000'000}; };
     const KeptUse week{7, {litres(-1), litres(1), litres(2), litres(3), litres(5)}};
     const KeptUse fortnight{14, {litres(0), litres(3), litres(4), litres(5), litres(9)}};

@@ -1,0 +1,78 @@
+#include "core/documents/history_names.h"
+
+#include <QCoreApplication>
+
+namespace laneward {
+
+namespace {
+
+QString say(const char* source) { return QCoreApplication::translate("wording", source); }
+
+template <class Id>
+QString named(const QHash<Id, QString>& names, const Id& id) {
+    const auto found = names.find(id);
+    return found != names.end() ? *found : shown(id.value);
+}
+
+QStringList tanksOf(const Machine& machine, bool conditions, bool cleans) {
+    QStringList products;
+    for (const QString& conditioner : machine.conditioners)
+        if (conditions && !conditioner.isEmpty() && !products.contains(conditioner)) products << shown(conditioner);
+    if (cleans && !machine.cleaner.isEmpty()) products << shown(machine.cleaner);
+    return products;
+}
+
+int tankIndex(bool conditions, bool cleans) { return (conditions ? 1 : 0) + (cleans ? 2 : 0); }
+
+}  // namespace
+
+HistoryNames::HistoryNames(const SeasonState& season) {
+    for (const Machine& machine : season.centre.machines) {
+        m_machines.insert(machine.id, shown(machine.name));
+        for (const bool conditions : {false, true})
+            for (const bool cleans : {false, true})
+                m_tanks[tankIndex(conditions, cleans)].insert(machine.id, tanksOf(machine, conditions, cleans));
+    }
+    for (const Person& person : season.centre.people)
+        m_people.insert(person.id, shown(person.name));
+    for (const Pattern& pattern : season.patterns)
+        m_patterns.insert(pattern.id, shown(pattern.name));
+    for (const Supply& supply : season.supplies) {
+        m_supplies.insert(supply.id, &supply);
+        if (const auto price = unitPriceOf(season.offers, supply.id)) m_prices.insert(supply.id, *price);
+    }
+    for (const ServiceItem& item : season.items)
+        m_items.insert(item.id, &item);
+    for (const Order& order : season.orders)
+        m_orders.insert(order.id.value, shown(order.number));
+}
+
+QString HistoryNames::machine(const MachineId& id) const { return named(m_machines, id); }
+
+QString HistoryNames::person(const PersonId& id) const { return named(m_people, id); }
+
+QString HistoryNames::pattern(const PatternId& id) const { return named(m_patterns, id); }
+
+QString HistoryNames::supply(const SupplyId& id) const {
+    if (id == waterId) return say(QT_TRANSLATE_NOOP("wording", "water"));
+    if (id == wasteId) return say(QT_TRANSLATE_NOOP("wording", "waste"));
+    const Supply* supply = m_supplies.value(id);
+    return shown(supply ? supply->name : id.value);
+}
+
+SupplyKind HistoryNames::kindOf(const SupplyId& id) const {
+    const Supply* supply = m_supplies.value(id);
+    if (supply) return supply->kind;
+    return id == waterId || id == wasteId ? SupplyKind::Cleaner : SupplyKind::Part;
+}
+
+QStringList HistoryNames::tanks(const MachineId& id, bool conditions, bool cleans) const {
+    return m_tanks[tankIndex(conditions, cleans)].value(id);
+}
+
+std::optional<Money> HistoryNames::price(const SupplyId& id, Amount amount) const {
+    const auto found = m_prices.find(id);
+    return found == m_prices.end() ? std::nullopt : std::optional(costOf(amount, *found));
+}
+
+}  // namespace laneward
