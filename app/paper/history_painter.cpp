@@ -20,7 +20,8 @@ std::vector<double> widthsOf(const Paper& paper, const HistorySheet& sheet) {
         for (const QStringList& row : sheet.rows)
             width = std::max(width, paper.widthOf(row[qsizetype(column)], PaperStyle::Small));
         const bool isProse = sheet.columns[column] == HistoryColumn::Words;
-        widths.push_back(isProse ? 0 : std::clamp(width, least, mostNames) + gap);
+        const bool isTime = sheet.columns[column] == HistoryColumn::When;
+        widths.push_back(isProse ? 0 : std::clamp(width + 1, least, isTime ? paper.width() : mostNames) + gap);
     }
     const auto prose = std::find(sheet.columns.begin(), sheet.columns.end(), HistoryColumn::Words);
     if (prose == sheet.columns.end()) return widths;
@@ -33,13 +34,16 @@ std::vector<double> widthsOf(const Paper& paper, const HistorySheet& sheet) {
     return widths;
 }
 
-PaperBlock rowBlock(const Paper& paper, const std::vector<double>& widths, const QStringList& cells) {
+PaperBlock rowBlock(const Paper& paper, const HistorySheet& sheet, const std::vector<double>& widths, const QStringList& cells) {
     PaperBlock block;
     double x = 0;
     for (size_t column = 0; column < widths.size(); ++column) {
         QString text = cells[qsizetype(column)];
         if (text.size() > mostLetters) text = text.left(mostLetters) + u'…';
-        const double height = paper.put(block, {x, 0, widths[column] - gap}, text, PaperStyle::Small);
+        const double width = widths[column] - gap;
+        const double height = paper.heightOf(text, PaperStyle::Small, width);
+        const bool isNumber = sheet.columns[column] >= HistoryColumn::Meter;
+        block.texts.push_back({QRectF(x, 0, width, height), text, PaperStyle::Small, isNumber});
         if (!text.isEmpty()) block.height = std::max(block.height, height + 3);
         x += widths[column];
     }
@@ -58,12 +62,13 @@ int paintHistory(QPagedPaintDevice& device, const HistorySheet& sheet, const Spe
     device.setPageOrientation(QPageLayout::Landscape);
     const Paper paper(device, speech.locale.textDirection() == Qt::RightToLeft);
     Blocks blocks{proseBlock(paper, sheet.title, PaperStyle::Title), proseBlock(paper, sheet.headline, PaperStyle::Strong)};
+    blocks.back().height += 6;
     const std::vector<double> widths = widthsOf(paper, sheet);
-    blocks.push_back(rowBlock(paper, widths, sheet.headings));
+    blocks.push_back(rowBlock(paper, sheet, widths, sheet.headings));
     blocks.back().marks.push_back({PaperMark::Kind::Rule, QRectF(0, blocks.back().height - 1, paper.width(), 0)});
     blocks.back().keepWithNext = true;
     for (const QStringList& row : sheet.rows)
-        blocks.push_back(rowBlock(paper, widths, row));
+        blocks.push_back(rowBlock(paper, sheet, widths, row));
     for (const QString& line : sheet.sums)
         blocks.push_back(proseBlock(paper, line, PaperStyle::Body));
     return paintPages(device, paper, {blocks}, sheet.footer, speech);

@@ -92,7 +92,8 @@ private:
         onLanes(lanes, entry);
         const bool conditions = run.treatment != Treatment::CleanOnly;
         const bool cleans = run.treatment != Treatment::ConditionOnly;
-        entry.products = m_names.tanks(run.machine, conditions, cleans);
+        const auto& used = run.use.conditioner;
+        entry.products = m_names.tanks(run.machine, {used[0] > Microlitres{0}, used[1] > Microlitres{0}}, cleans);
         entry.of = entry.products.join(QLatin1StringView(", "));
         entry.lanesTreated = metersOf(run).lanes;
         entry.conditioner = run.use.conditionerTotal();
@@ -110,7 +111,7 @@ private:
     void tell(const LevelReading& reading, HistoryEntry& entry) const {
         entry.kind = reading.poured ? HistoryKind::Fill : HistoryKind::Levels;
         ofMachine(reading.levels.machine, entry);
-        entry.products = m_names.tanks(reading.levels.machine, true, true);
+        entry.products = m_names.tanks(reading.levels.machine, {true, true}, true);
         entry.of = entry.products.join(QLatin1StringView(", "));
         const MachineLevels& levels = reading.levels;
         QStringList facts;

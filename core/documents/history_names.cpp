@@ -14,24 +14,24 @@ QString named(const QHash<Id, QString>& names, const Id& id) {
     return found != names.end() ? *found : shown(id.value);
 }
 
-QStringList tanksOf(const Machine& machine, bool conditions, bool cleans) {
+/// Bit n of `used` is conditioner slot n; the last is the cleaner.
+QStringList tanksOf(const Machine& machine, size_t used) {
     QStringList products;
-    for (const QString& conditioner : machine.conditioners)
-        if (conditions && !conditioner.isEmpty() && !products.contains(conditioner)) products << shown(conditioner);
-    if (cleans && !machine.cleaner.isEmpty()) products << shown(machine.cleaner);
+    for (size_t slot = 0; slot < machine.conditioners.size(); ++slot) {
+        const QString& conditioner = machine.conditioners[slot];
+        if ((used >> slot & 1U) != 0 && !conditioner.isEmpty() && !products.contains(conditioner)) products << shown(conditioner);
+    }
+    if ((used >> conditionerSlots) != 0 && !machine.cleaner.isEmpty()) products << shown(machine.cleaner);
     return products;
 }
-
-int tankIndex(bool conditions, bool cleans) { return (conditions ? 1 : 0) + (cleans ? 2 : 0); }
 
 }  // namespace
 
 HistoryNames::HistoryNames(const SeasonState& season) {
     for (const Machine& machine : season.centre.machines) {
         m_machines.insert(machine.id, shown(machine.name));
-        for (const bool conditions : {false, true})
-            for (const bool cleans : {false, true})
-                m_tanks[tankIndex(conditions, cleans)].insert(machine.id, tanksOf(machine, conditions, cleans));
+        for (size_t used = 0; used < m_tanks.size(); ++used)
+            m_tanks[used].insert(machine.id, tanksOf(machine, used));
     }
     for (const Person& person : season.centre.people)
         m_people.insert(person.id, shown(person.name));
@@ -66,8 +66,9 @@ SupplyKind HistoryNames::kindOf(const SupplyId& id) const {
     return id == waterId || id == wasteId ? SupplyKind::Cleaner : SupplyKind::Part;
 }
 
-QStringList HistoryNames::tanks(const MachineId& id, bool conditions, bool cleans) const {
-    return m_tanks[tankIndex(conditions, cleans)].value(id);
+QStringList HistoryNames::tanks(const MachineId& id, const std::array<bool, conditionerSlots>& conditions, bool cleans) const {
+    const size_t used = (conditions[0] ? 1U : 0U) + (conditions[1] ? 2U : 0U) + (cleans ? 4U : 0U);
+    return m_tanks[used].value(id);
 }
 
 std::optional<Money> HistoryNames::price(const SupplyId& id, Amount amount) const {

@@ -18,8 +18,8 @@ public:
     QString pattern(const PatternId& id) const;
     QString supply(const SupplyId& id) const;  ///< also the ledger's own, water and waste
     SupplyKind kindOf(const SupplyId& id) const;
-    /// What is in the machine's tanks: conditioners that `conditions` uses, and the cleaner.
-    QStringList tanks(const MachineId& id, bool conditions, bool cleans) const;
+    /// What is in the machine's tanks, as far as it was used.
+    QStringList tanks(const MachineId& id, const std::array<bool, conditionerSlots>& conditions, bool cleans) const;
     const ServiceItem* item(const ItemId& id) const { return m_items.value(id); }
     QString orderNumber(const QString& id) const { return m_orders.value(id); }
     /// At the cheapest offer for one pack; nothing without one.
@@ -33,7 +33,7 @@ private:
     QHash<SupplyId, UnitPrice> m_prices;
     QHash<ItemId, const ServiceItem*> m_items;
     QHash<QString, QString> m_orders;
-    QHash<MachineId, QStringList> m_tanks[4];
+    std::array<QHash<MachineId, QStringList>, 8> m_tanks;  ///< by which of the three were used
 };
 
 }  // namespace laneward

@@ -122,7 +122,9 @@ QWidget* AttachmentsBox::rowOf(const Attachment& attachment, QWidget* parent) {
     auto* column = new QVBoxLayout;
     column->setSpacing(3);
     column->addWidget(
-        proseLabel(tr("%1, %2", "file, size").arg(shown(attachment.name), QLocale().formattedDataSize(attachment.size)), row));
+        proseLabel(tr("%1, %2", "file, size")
+                       .arg(shown(attachment.name), QLocale().formattedDataSize(attachment.size, 1, QLocale::DataSizeSIFormat)),
+                   row));
     const auto button = [&](const QString& words, const QString& spoken, const char* id) {
         auto* made = new QPushButton(words, row);
         made->setObjectName(QLatin1StringView(id));

@@ -98,9 +98,9 @@ QComboBox* HistoryFilters::choice(QHBoxLayout* row, const char* id, const QStrin
 }
 
 void HistoryFilters::buildChoices(QHBoxLayout* row) {
-    m_kind = choice(row, "historyKind", tr("Kind of entry"), 9);
-    m_machine = choice(row, "historyMachine", tr("Machine"), 9);
-    m_item = choice(row, "historyItem", tr("Service item"), 10);
+    m_kind = choice(row, "historyKind", tr("Kind of entry"), 7);
+    m_machine = choice(row, "historyMachine", tr("Machine"), 7);
+    m_item = choice(row, "historyItem", tr("Service item"), 8);
     m_lane = new QSpinBox(this);
     m_lane->setObjectName("historyLane");
     m_lane->setAccessibleName(tr("Lane"));
@@ -109,8 +109,8 @@ void HistoryFilters::buildChoices(QHBoxLayout* row) {
     m_lane->setSpecialValueText(tr("All lanes"));
     m_lane->setPrefix(tr("Lane ", "before a number"));
     row->addWidget(m_lane);
-    m_person = choice(row, "historyPerson", tr("Person"), 8);
-    m_product = choice(row, "historyProduct", tr("Product"), 9);
+    m_person = choice(row, "historyPerson", tr("Person"), 7);
+    m_product = choice(row, "historyProduct", tr("Product"), 7);
     connect(m_lane, &QSpinBox::valueChanged, this, &HistoryFilters::follow);
 }
 

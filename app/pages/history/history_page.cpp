@@ -59,9 +59,11 @@ void HistoryPage::hideEvent(QHideEvent* event) {
 }
 
 void HistoryPage::take(const std::shared_ptr<const HistoryReading>& reading) {
+    const bool isFirst = m_reading == nullptr;
     m_reading = reading;
     showBusy();
     find();
+    if (isFirst) fitList();
     if (m_filters->from() < reading->from) read();
 }
 

@@ -40,6 +40,7 @@ public:
 protected:
     void hideEvent(QHideEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     void build() override;
@@ -47,6 +48,7 @@ private:
     void buildBusy(QVBoxLayout* column);
     void buildList(QVBoxLayout* column);
     void fitList();
+    void fitWords();
     void read();
     void stop();
     void take(const std::shared_ptr<const HistoryReading>& reading);

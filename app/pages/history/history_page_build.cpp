@@ -6,6 +6,7 @@
 #include "app/pages/history/history_panel.h"
 #include "app/paper/history_painter.h"
 
+#include <QEvent>
 #include <QFileDialog>
 #include <QHeaderView>
 #include <QPrintDialog>
@@ -137,6 +138,7 @@ void HistoryPage::buildList(QVBoxLayout* column) {
     m_splitter->setChildrenCollapsible(false);
     column->addWidget(m_splitter, 1);
     fitList();
+    m_list->viewport()->installEventFilter(this);
     connect(m_list, &QTableView::activated, this, &HistoryPage::openDetails);
     connect(m_list->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this] {
         if (!m_showing && m_panel->isOpen()) showChosen();
@@ -145,17 +147,39 @@ void HistoryPage::buildList(QVBoxLayout* column) {
     connect(m_panel, &HistoryPanel::entryWanted, this, &HistoryPage::goTo);
 }
 
-/// Widths of usual contents: hundreds of thousands of rows are not measured.
+/// As wide as the titles and the newest entries need, names not beyond reason: hundreds of thousands of rows are not measured.
 void HistoryPage::fitList() {
+    constexpr int rowsSeen = 200;
+    constexpr int air = 18;
+    constexpr int arrow = 20;
     const QFontMetrics metrics = m_list->fontMetrics();
     const QFontMetrics bold = m_list->horizontalHeader()->fontMetrics();
-    const std::array<int, size_t(historyColumns)> letters{22, 13, 9, 8, 12, 24, 40, 8, 6, 11};
+    const int most = metrics.averageCharWidth() * 20;
     for (int column = 0; column < historyColumns; ++column) {
-        const int titled = bold.horizontalAdvance(laneward::title(HistoryColumn(column))) * 11 / 10 + 26;  // with its arrow
-        m_list->setColumnWidth(column, std::max(titled, metrics.averageCharWidth() * letters[size_t(column)] + 12));
+        int width = bold.horizontalAdvance(laneward::title(HistoryColumn(column))) * 11 / 10 + arrow;  // the chosen one is bold
+        for (int row = 0; row < std::min(rowsSeen, m_model->rowCount()); ++row) {
+            const int needed = metrics.horizontalAdvance(m_model->cells().text(*m_model->at(row), HistoryColumn(column))) + air;
+            width = std::max(width, HistoryColumn(column) == HistoryColumn::When ? needed : std::min(needed, most));
+        }
+        m_list->setColumnWidth(column, width);
     }
-    m_list->horizontalHeader()->setSectionResizeMode(int(HistoryColumn::Words), QHeaderView::Stretch);
     m_list->horizontalHeader()->setMinimumSectionSize(40);
+    fitWords();
+}
+
+/// What was done takes the room that the others leave, but enough to be read; then the list scrolls sideways.
+void HistoryPage::fitWords() {
+    const int leastRoom = m_list->fontMetrics().averageCharWidth() * 28;
+    int room = m_list->viewport()->width();
+    for (int column = 0; column < historyColumns; ++column)
+        if (column != int(HistoryColumn::Words) && !m_list->isColumnHidden(column)) room -= m_list->columnWidth(column);
+    if (!m_list->isColumnHidden(int(HistoryColumn::Words)))
+        m_list->setColumnWidth(int(HistoryColumn::Words), std::max(leastRoom, room));
+}
+
+bool HistoryPage::eventFilter(QObject* watched, QEvent* event) {
+    if (m_list && watched == m_list->viewport() && event->type() == QEvent::Resize) fitWords();
+    return Page::eventFilter(watched, event);
 }
 
 HistorySheet HistoryPage::sheet() const {

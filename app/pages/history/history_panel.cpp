@@ -91,7 +91,7 @@ void HistoryPanel::showFacts(const HistoryReading& reading, HistoryRow row) {
     auto* form = new QFormLayout(renewed(m_facts, m_content, column, 0));
     form->setContentsMargins(0, 0, 0, 0);
     form->setRowWrapPolicy(QFormLayout::WrapLongRows);
-    form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
+    form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
     form->setLabelAlignment(Qt::AlignLeading | Qt::AlignTop);
     for (const HistoryFact& fact : historyDetails(reading.index.at(row), reading.slice, m_session.season(), m_session.speech())) {
         QLabel* value = valueLabel(fact.text, m_facts);
