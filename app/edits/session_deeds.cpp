@@ -156,6 +156,10 @@ void empty(StockCount& count) { count.lines.clear(); }
 void empty(ServiceRecord& record) { record.result = ServiceResult::Withdrawn; }
 void empty(MeterReading& reading) { reading.withdrawn = true; }
 void empty(PackReading& reading) { reading.withdrawn = true; }
+void empty(Attachment& attachment) {
+    attachment.withdrawn = true;
+    attachment.content.clear();
+}
 
 template <class T>
 T withdrawalOf(const T& record) {
@@ -215,6 +219,9 @@ std::vector<Record> Session::counterOf(const std::vector<Record>& records) const
             counter = service->corrects ? restated(*service, m_store->services(allRecords)) : withdrawalOf(*service);
         if (const auto* reading = std::get_if<MeterReading>(&record)) counter = withdrawalOf(*reading);
         if (const auto* pack = std::get_if<PackReading>(&record)) counter = withdrawalOf(*pack);
+        if (const auto* attachment = std::get_if<Attachment>(&record))
+            counter = attachment->corrects ? restated(*attachment, m_store->attachments(attachment->record))
+                                           : withdrawalOf(*attachment);
         std::visit(
             [this](auto& r) {
                 r.id = newOperation();

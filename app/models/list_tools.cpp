@@ -42,15 +42,16 @@ std::vector<QStringList> cells(const QAbstractItemModel& model) {
 
 QString textTable(const QAbstractItemModel& model) {
     const std::vector<QStringList> lines = cells(model);
+    std::vector<qsizetype> widths(size_t(lines[0].size()));
+    for (const QStringList& line : lines) {
+        for (qsizetype c = 0; c < line.size(); ++c)
+            widths[size_t(c)] = std::max(widths[size_t(c)], line[c].size());
+    }
     QString text;
     for (const QStringList& line : lines) {
         QString row;
-        for (qsizetype c = 0; c < line.size(); ++c) {
-            qsizetype width = 0;
-            for (const QStringList& other : lines)
-                width = std::max(width, other[c].size());
-            row += line[c].leftJustified(width + 2);
-        }
+        for (qsizetype c = 0; c < line.size(); ++c)
+            row += line[c].leftJustified(widths[size_t(c)] + 2);
         text += row.trimmed() + u'\n';
     }
     return text;
@@ -92,14 +93,19 @@ void ListTools::setColumnShown(int column, bool shown) {
     QSettings().setValue("lists/" + m_name + "/hidden", hidden);
 }
 
-void ListTools::copy() const { QGuiApplication::clipboard()->setText(textTable(*m_table->model())); }
+void ListTools::writeBy(std::function<QString()> text, std::function<QByteArray()> csv) {
+    m_text = std::move(text);
+    m_csv = std::move(csv);
+}
+
+void ListTools::copy() const { QGuiApplication::clipboard()->setText(m_text ? m_text() : textTable(*m_table->model())); }
 
 void ListTools::openMenu(const QPoint& at) {
     auto* menu = new QMenu(m_table);
     menu->setAttribute(Qt::WA_DeleteOnClose);
     connect(menu->addAction(tr("&Copy as text table")), &QAction::triggered, this, &ListTools::copy);
     connect(menu->addAction(tr("&Save as CSV…")), &QAction::triggered, this,
-            [this] { Q_EMIT csvWanted(csvTable(*m_table->model())); });
+            [this] { Q_EMIT csvWanted(m_csv ? m_csv() : csvTable(*m_table->model())); });
     menu->addSeparator();
     for (int c : namedColumns(*m_table->model())) {
         QAction* action = menu->addAction(m_table->model()->headerData(c, Qt::Horizontal).toString());

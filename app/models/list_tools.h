@@ -5,6 +5,8 @@
 
 #include <QObject>
 
+#include <functional>
+
 class QAbstractItemModel;
 class QTableView;
 
@@ -25,6 +27,8 @@ public:
     /// `name` is the key under which the choice of columns is kept.
     ListTools(QTableView* table, const QString& name);
 
+    /// For lists that write themselves, because they are long or their files are for other programs.
+    void writeBy(std::function<QString()> text, std::function<QByteArray()> csv);
     void copy() const;
     void setColumnShown(int column, bool shown);
 
@@ -37,6 +41,8 @@ private:
 
     QTableView* m_table;
     QString m_name;
+    std::function<QString()> m_text;
+    std::function<QByteArray()> m_csv;
 };
 
 }  // namespace laneward

@@ -80,6 +80,20 @@ QPainterPath patternsPath() {
     return path;
 }
 
+/// A page with lines that are ticked off.
+QPainterPath historyPath() {
+    QPainterPath path;
+    path.addRoundedRect(QRectF(4, 2.5, 16, 19), 2, 2);
+    for (double y : {7.5, 12.0, 16.5}) {
+        path.moveTo(6.5, y);
+        path.lineTo(7.7, y + 1.3);
+        path.lineTo(9.7, y - 1.5);
+        path.moveTo(12, y);
+        path.lineTo(17.5, y);
+    }
+    return path;
+}
+
 QPainterPath markPath() {
     QPainterPath path;
     path.addRoundedRect(QRectF(2, 2, 20, 20), 4, 4);
@@ -99,6 +113,7 @@ QPainterPath pathOf(const QString& name) {
     if (name == u"supplies") return suppliesPath();
     if (name == u"service") return servicePath();
     if (name == u"patterns") return patternsPath();
+    if (name == u"history") return historyPath();
     if (name == u"laneward") return markPath();
     QPainterPath path;
     path.addRect(QRectF(5, 5, 14, 14));

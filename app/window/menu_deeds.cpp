@@ -148,7 +148,7 @@ void Menus::about() {
 }
 
 void Menus::keys() {
-    const QStringList lines{tr("Ctrl+1 to 6: Today, Calendar, Lanes, Supplies, Service, Patterns"),
+    const QStringList lines{tr("Ctrl+1 to 7: Today, Calendar, Lanes, Supplies, Service, Patterns, History"),
                             tr("Ctrl+F: find an event or a lane"),
                             tr("Ctrl+Enter: record the selected job as planned"),
                             tr("Ctrl+Shift+Enter: record it with changes"),

@@ -5,6 +5,7 @@
 #include "app/models/list_tools.h"
 #include "app/pages/calendar/calendar_page.h"
 #include "app/pages/guide/guide_view.h"
+#include "app/pages/history/history_page.h"
 #include "app/pages/lanes/lanes_page.h"
 #include "app/pages/patterns/patterns_page.h"
 #include "app/pages/service/service_page.h"
@@ -87,6 +88,7 @@ void Workspace::buildPages() {
     addPage(new SuppliesPage(*m_session, this));
     addPage(new ServicePage(*m_session, this));
     addPage(new PatternsPage(*m_session, this));
+    addPage(new HistoryPage(*m_session, this));
     m_stack->addWidget(m_sheet = new SheetView(*m_session, this));
     connect(m_sheet, &SheetView::closed, this, [this] { showPage(m_current); });
 }

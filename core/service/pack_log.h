@@ -55,8 +55,8 @@ struct PackState {
     std::vector<PackCharge> charges;  ///< those that are over, by time; their day counts from 1970
 };
 
-/// Of all packs of machines that are not retired, by id. `readings` stand; they and the runs, each with its own end, in any order;
-/// what is after `now` is left out.
+/// Of all packs of machines that are not retired, by id. `readings` stand; they and the runs, each with its own end, in any
+/// order; what is after `now` is left out.
 std::vector<PackState> packStates(const std::vector<ServiceItem>& items, std::vector<PackReading> readings,
                                   std::vector<MachineWork> work, Instant now);
 

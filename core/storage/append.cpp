@@ -73,6 +73,25 @@ Outcome measuredWell(const Record& record, int lanes) {
     return faults.empty() ? Outcome(Nothing{}) : Outcome(Error{ErrorKind::Invalid, faults.front()});
 }
 
+/// A file belongs to a service record or an incident, and is what it says. Bytes that are here already need not come again.
+Outcome attachedWell(Database& database, const CentreId& centre, const Record& record) {
+    const auto* attachment = std::get_if<Attachment>(&record);
+    if (!attachment) return Nothing{};
+    if (std::vector<Finding> faults = faultsOf(*attachment); !faults.empty()) return Error{ErrorKind::Invalid, faults.front()};
+    const Result<QString> kind = operationKind(database, centre, attachment->record);
+    if (!kind) return kind.error();
+    const bool takes = *kind == QLatin1StringView(tableOf<ServiceRecord>) || *kind == QLatin1StringView(tableOf<Incident>);
+    if (!takes) return fault(ErrorKind::Invalid, "attachment.no-record", attachment->name.left(limits::nameLength));
+    if (attachment->withdrawn || !attachment->content.isEmpty()) return Nothing{};
+    const Result<QVariant> known =
+        database.value(QStringLiteral("SELECT 1 FROM attachment_contents WHERE centre_id = ? AND sha256 = ?"),
+                       {centre.value, attachment->sha256});
+    if (!known) return known.error();
+    return known->isValid()
+               ? Outcome(Nothing{})
+               : Outcome(fault(ErrorKind::Invalid, "attachment.no-content", attachment->name.left(limits::nameLength)));
+}
+
 /// What is booked must be covered; other records book nothing by themselves.
 Outcome mayBook(LedgerWriting& ledger, const Record& record) {
     if (const auto* movement = std::get_if<Movement>(&record)) return ledger.mayBook(*movement);
@@ -138,6 +157,7 @@ Result<bool> appended(Appending& to, const Record& record) {
     if (const Outcome lanes = lanesExist(record, to.lanes); !lanes) return lanes.error();
     if (const Outcome well = measuredWell(record, to.lanes); !well) return well.error();
     if (const Outcome well = servicedWell(to.database, to.centre, record); !well) return well.error();
+    if (const Outcome well = attachedWell(to.database, to.centre, record); !well) return well.error();
     if (const Outcome order = endsAfterStart(record); !order) return order.error();
     if (const Outcome version = versionExists(to.database, to.centre, record); !version) return version.error();
     if (const Outcome once = correctsOnce(to.database, to.centre, record); !once) return once.error();

@@ -34,6 +34,7 @@ void eachList(V& visit, File& file) {
     visit("service_records", file.history.services);
     visit("meter_readings", file.history.counters);
     visit("pack_readings", file.history.packReadings);
+    visit("attachments", file.history.attachments);
     visit("kept_forecasts", file.history.forecasts);
 }
 

@@ -34,7 +34,7 @@ constexpr std::array newLists{NewList{2, "pattern_versions"}, NewList{2, "tape_r
                               NewList{3, "supplies"},         NewList{3, "suppliers"},       NewList{3, "offers"},
                               NewList{3, "orders"},           NewList{3, "movements"},       NewList{3, "stock_counts"},
                               NewList{3, "service_items"},    NewList{3, "service_records"}, NewList{3, "meter_readings"},
-                              NewList{3, "pack_readings"},    NewList{3, "kept_forecasts"}};
+                              NewList{3, "pack_readings"},    NewList{3, "attachments"},     NewList{3, "kept_forecasts"}};
 
 void put(QJsonObject& object, const NewKey& key) {
     const QLatin1StringView name(key.key);

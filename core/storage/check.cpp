@@ -43,6 +43,7 @@ constexpr std::array rules{
         "o.id)) "
         "OR (kind = 'pack_readings' AND NOT EXISTS (SELECT 1 FROM pack_readings r WHERE r.centre_id = o.centre_id AND r.id = "
         "o.id)) "
+        "OR (kind = 'attachments' AND NOT EXISTS (SELECT 1 FROM attachments r WHERE r.centre_id = o.centre_id AND r.id = o.id)) "
         "OR (kind = 'inspections' AND NOT EXISTS (SELECT 1 FROM inspections r WHERE r.centre_id = o.centre_id AND r.id = o.id))"},
     Rule{"check.record-without-operation",
          "SELECT id FROM (SELECT centre_id, id, 'runs' AS kind FROM runs "
@@ -55,11 +56,18 @@ constexpr std::array rules{
          "UNION ALL SELECT centre_id, id, 'service_records' FROM service_records "
          "UNION ALL SELECT centre_id, id, 'meter_readings' FROM meter_readings "
          "UNION ALL SELECT centre_id, id, 'pack_readings' FROM pack_readings "
+         "UNION ALL SELECT centre_id, id, 'attachments' FROM attachments "
          "UNION ALL SELECT centre_id, id, 'inspections' FROM inspections) r "
          "WHERE NOT EXISTS (SELECT 1 FROM operations o WHERE o.centre_id = r.centre_id AND o.id = r.id AND o.kind = r.kind)"},
     Rule{"check.unknown-pattern-version", recordsOfUnknownVersions},
     Rule{"check.unknown-answered", incidentsOfUnknownAnswers},
     Rule{"check.run-work", wrongWork},
+    Rule{"check.attachment-of-nothing",
+         "SELECT id FROM attachments a WHERE NOT EXISTS (SELECT 1 FROM operations o WHERE o.centre_id = a.centre_id AND o.id = "
+         "a.record AND o.kind IN ('service_records', 'incidents'))"},
+    Rule{"check.content-of-nothing",
+         "SELECT sha256 FROM attachment_contents c WHERE NOT EXISTS (SELECT 1 FROM attachments a WHERE a.centre_id = c.centre_id "
+         "AND a.sha256 = c.sha256)"},
     Rule{"check.pattern-without-version",
          "SELECT id FROM patterns p WHERE NOT EXISTS (SELECT 1 FROM pattern_versions v WHERE v.centre_id = p.centre_id AND "
          "v.pattern = p.id AND v.edition = p.edition)"},
@@ -157,6 +165,23 @@ void service(const CentreFile& contents, Findings& findings) {
     }
 }
 
+/// What is kept of files is what was added: one after another, as each may be megabytes. What is not here is not wrong.
+Outcome filesOf(Database& database, const CentreId& centre, const CentreFile& contents, Findings& findings) {
+    QSet<QString> seen;
+    for (Attachment attachment : contents.history.attachments) {
+        if (attachment.withdrawn || seen.contains(attachment.sha256)) continue;
+        seen.insert(attachment.sha256);
+        const Result<QVariant> content =
+            database.value(QStringLiteral("SELECT content FROM attachment_contents WHERE centre_id = ? AND sha256 = ?"),
+                           {centre.value, attachment.sha256});
+        if (!content) return content.error();
+        attachment.content = content->toByteArray();
+        const Findings faults = faultsOf(attachment);
+        findings.insert(findings.end(), faults.begin(), faults.end());
+    }
+    return Nothing{};
+}
+
 /// What the rooms themselves say about their values.
 void values(const CentreFile& contents, Findings& findings) {
     const auto take = [&](const Findings& more) { findings.insert(findings.end(), more.begin(), more.end()); };
@@ -196,6 +221,7 @@ Result<std::vector<Finding>> Store::check() {
     if (contents) {
         references(*contents, findings);
         values(*contents, findings);
+        if (const Outcome read = filesOf(database, *centre, *contents, findings); !read) return read.error();
     } else {
         findings.push_back(contents.error().finding);
     }

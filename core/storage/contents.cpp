@@ -85,6 +85,7 @@ template Result<std::vector<StockCount>> recordsWithin(Database&, const CentreId
 template Result<std::vector<ServiceRecord>> recordsWithin(Database&, const CentreId&, const Span&);
 template Result<std::vector<MeterReading>> recordsWithin(Database&, const CentreId&, const Span&);
 template Result<std::vector<PackReading>> recordsWithin(Database&, const CentreId&, const Span&);
+template Result<std::vector<Attachment>> recordsWithin(Database&, const CentreId&, const Span&);
 
 Result<std::vector<Movement>> movementsWithin(Database& database, const CentreId& centre, const Span& time,
                                               const std::optional<SupplyId>& supply) {
@@ -98,6 +99,11 @@ Result<std::vector<Movement>> movementsWithin(Database& database, const CentreId
         values.push_back(supply->value);
     }
     return movementsWhere(database, centre, where, values);
+}
+
+Result<std::vector<Movement>> deedsWithin(Database& database, const CentreId& centre, const Span& time) {
+    const QString where = withCorrections<Movement>(within) + QStringLiteral(" AND source IN ('person', 'order')");
+    return movementsWhere(database, centre, where, twice(centre, time));
 }
 
 /// The last of each duty that stands, by the index of duties.
@@ -157,7 +163,9 @@ Result<HistorySlice> storedHistory(Database& database, const CentreId& centre, c
     put(recordsWithin<ServiceRecord>(database, centre, time), slice.services, read);
     put(recordsWithin<MeterReading>(database, centre, time), slice.counters, read);
     put(recordsWithin<PackReading>(database, centre, time), slice.packReadings, read);
+    put(recordsWithin<Attachment>(database, centre, time), slice.attachments, read);
     if (ledger == Ledger::With) put(movementsWithin(database, centre, time, {}), slice.movements, read);
+    if (ledger == Ledger::Deeds) put(deedsWithin(database, centre, time), slice.movements, read);
     return read ? Result<HistorySlice>(std::move(slice)) : read.error();
 }
 

@@ -6,14 +6,16 @@
 
 namespace laneward {
 
-/// Whether movements are read along: ten years of them are a million.
-enum class Ledger { With, Without };
+/// Whether movements are read along: ten years of them are a million. Deeds are those that no other record made.
+enum class Ledger { With, Without, Deeds };
 
 Result<Centre> storedFacts(Database& database, const CentreId& centre);
 Result<HistorySlice> storedHistory(Database& database, const CentreId& centre, const Span& time, Ledger ledger = Ledger::With);
 /// Movements of a range, of one supply or of all, and corrections of them wherever they lie, by time.
 Result<std::vector<Movement>> movementsWithin(Database& database, const CentreId& centre, const Span& time,
                                               const std::optional<SupplyId>& supply);
+/// Those of them that somebody booked, or that received an order.
+Result<std::vector<Movement>> deedsWithin(Database& database, const CentreId& centre, const Span& time);
 /// Supplies, suppliers, price lists and orders.
 Outcome readStock(Database& database, const CentreId& centre, SeasonState& season);
 /// Items, the last service of each duty, counters, and the work before `from`.

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "core/season/season.h"
+#include "core/service/attachment.h"
 
 #include <variant>
 
@@ -30,7 +31,7 @@ struct Edit {
 };
 
 using Record = std::variant<RunLog, Incident, HandOver, LevelReading, TapeReading, Inspection, Movement, StockCount,
-                            ServiceRecord, MeterReading, PackReading>;
+                            ServiceRecord, MeterReading, PackReading, Attachment>;
 
 OperationId operationOf(const Record& record);
 

@@ -1,6 +1,7 @@
 // Fields of what is serviced, and of records of it. See fields.h.
 #pragma once
 
+#include "core/service/attachment.h"
 #include "core/storage/fields_supplies.h"
 
 namespace laneward {
@@ -120,6 +121,20 @@ void describe(V& visit, T& r) {
     visit("withdrawn", r.withdrawn);
     visit("note", r.note);
     visit("corrects", r.corrects);
+}
+
+template <class V, ValueOf<Attachment> T>
+void describe(V& visit, T& a) {
+    visit("id", a.id);
+    visit("happened_at", a.at);
+    visit("person", a.person);
+    visit("record", a.record);
+    visit("name", a.name);
+    visit("type", a.type);
+    visit("size", a.size);
+    visit("sha256", a.sha256);
+    visit("withdrawn", a.withdrawn);
+    visit("corrects", a.corrects);
 }
 
 }  // namespace laneward

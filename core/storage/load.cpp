@@ -78,6 +78,28 @@ Result<HistorySlice> Store::history(const Span& time) {
                     [&](Database& database, const CentreId& centre) { return storedHistory(database, centre, time); });
 }
 
+Result<HistorySlice> Store::deeds(const Span& time) {
+    return readFrom(*m_parts->database, [&](Database& database, const CentreId& centre) {
+        return storedHistory(database, centre, time, Ledger::Deeds);
+    });
+}
+
+Result<std::vector<Attachment>> Store::attachments(const OperationId& record) {
+    return readFrom(*m_parts->database, [&](Database& database, const CentreId& centre) {
+        auto all = rowsOf<Attachment>(database, centre, QStringLiteral("AND record = ?"), {record.value});
+        if (all) sortByTime(*all);
+        return all;
+    });
+}
+
+Result<QByteArray> Store::attachmentContent(const QString& sha256) {
+    return readFrom(*m_parts->database, [&](Database& database, const CentreId& centre) -> Result<QByteArray> {
+        const Result<QVariant> content = database.value(
+            QStringLiteral("SELECT content FROM attachment_contents WHERE centre_id = ? AND sha256 = ?"), {centre.value, sha256});
+        return content ? Result<QByteArray>(content->toByteArray()) : content.error();
+    });
+}
+
 Result<std::vector<RunLog>> Store::runs(const Span& time) {
     return readFrom(*m_parts->database,
                     [&](Database& database, const CentreId& centre) { return recordsWithin<RunLog>(database, centre, time); });

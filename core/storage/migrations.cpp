@@ -15,14 +15,15 @@ struct RecordTable {
     int version;
     const char* name;
 };
-constexpr std::array recordTables{RecordTable{1, "operations"},       RecordTable{1, "runs"},
-                                  RecordTable{1, "run_lanes"},        RecordTable{1, "incidents"},
-                                  RecordTable{1, "hand_overs"},       RecordTable{1, "level_readings"},
-                                  RecordTable{2, "tape_readings"},    RecordTable{2, "inspections"},
-                                  RecordTable{2, "pattern_versions"}, RecordTable{3, "movements"},
-                                  RecordTable{3, "movement_entries"}, RecordTable{3, "stock_counts"},
-                                  RecordTable{4, "service_records"},  RecordTable{4, "meter_readings"},
-                                  RecordTable{4, "pack_readings"},    RecordTable{3, "kept_forecasts"}};
+constexpr std::array recordTables{RecordTable{1, "operations"},          RecordTable{1, "runs"},
+                                  RecordTable{1, "run_lanes"},           RecordTable{1, "incidents"},
+                                  RecordTable{1, "hand_overs"},          RecordTable{1, "level_readings"},
+                                  RecordTable{2, "tape_readings"},       RecordTable{2, "inspections"},
+                                  RecordTable{2, "pattern_versions"},    RecordTable{3, "movements"},
+                                  RecordTable{3, "movement_entries"},    RecordTable{3, "stock_counts"},
+                                  RecordTable{4, "service_records"},     RecordTable{4, "meter_readings"},
+                                  RecordTable{4, "pack_readings"},       RecordTable{4, "attachments"},
+                                  RecordTable{4, "attachment_contents"}, RecordTable{3, "kept_forecasts"}};
 
 QString scriptText(const char* name) {
     QFile file(QString::fromLatin1(name));
@@ -74,8 +75,11 @@ QStringList statementsOf(const QString& script) {
 
 std::vector<Migration> knownMigrations(Dialect dialect) {
     std::vector<Migration> all;
-    for (const char* script : scripts)
-        all.push_back({int(all.size()) + 1, statementsOf(scriptText(script))});
+    for (const char* script : scripts) {
+        QStringList statements = statementsOf(scriptText(script));
+        if (dialect == Dialect::Postgres) statements.replaceInStrings(QStringLiteral(" blob "), QStringLiteral(" bytea "));
+        all.push_back({int(all.size()) + 1, statements});
+    }
     for (const RecordTable& table : recordTables)
         all.at(size_t(table.version - 1)).statements += appendOnlyStatements(dialect, QString::fromLatin1(table.name));
     return all;

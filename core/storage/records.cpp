@@ -27,6 +27,7 @@ Instant timeIn(const StockCount& c) { return c.at; }
 Instant timeIn(const ServiceRecord& r) { return r.at; }
 Instant timeIn(const MeterReading& r) { return r.at; }
 Instant timeIn(const PackReading& r) { return r.at; }
+Instant timeIn(const Attachment& a) { return a.at; }
 
 template <class T>
 void sorted(std::vector<T>& all) {
@@ -56,6 +57,14 @@ Outcome insertChildren(Database& database, const CentreId& centre, const RunLog&
 }
 Outcome insertChildren(Database& database, const CentreId& centre, const Movement& m) {
     return insertEntries(database, centre, m);
+}
+/// The same bytes are kept once.
+Outcome insertChildren(Database& database, const CentreId& centre, const Attachment& attachment) {
+    if (attachment.content.isEmpty()) return Nothing{};
+    const Result<int> done = database.change(
+        QStringLiteral("INSERT INTO attachment_contents (centre_id, sha256, content) VALUES (?, ?, ?) ON CONFLICT DO NOTHING"),
+        {centre.value, attachment.sha256, attachment.content});
+    return done ? Outcome(Nothing{}) : Outcome(done.error());
 }
 template <class T>
 Outcome insertChildren(Database&, const CentreId&, const T&) {
@@ -125,6 +134,7 @@ void sortByTime(std::vector<StockCount>& counts) { sorted(counts); }
 void sortByTime(std::vector<ServiceRecord>& records) { sorted(records); }
 void sortByTime(std::vector<MeterReading>& readings) { sorted(readings); }
 void sortByTime(std::vector<PackReading>& readings) { sorted(readings); }
+void sortByTime(std::vector<Attachment>& attachments) { sorted(attachments); }
 
 Result<std::vector<RunLog>> runsWhere(Database& database, const CentreId& centre, const QString& where,
                                       const std::vector<QVariant>& values) {

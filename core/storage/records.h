@@ -36,5 +36,6 @@ void sortByTime(std::vector<StockCount>& counts);
 void sortByTime(std::vector<ServiceRecord>& records);
 void sortByTime(std::vector<MeterReading>& readings);
 void sortByTime(std::vector<PackReading>& readings);
+void sortByTime(std::vector<Attachment>& attachments);
 
 }  // namespace laneward

@@ -14,12 +14,40 @@ namespace laneward {
 namespace {
 
 /// Children before those they name.
-constexpr std::array tables{
-    "run_work",    "pack_readings", "service_records",  "meter_readings", "service_items", "closing_balances", "movement_entries",
-    "movements",   "stock_counts",  "orders",           "offers",         "suppliers",     "supplies",         "run_lanes",
-    "runs",        "incidents",     "hand_overs",       "level_readings", "tape_readings", "inspections",      "jobs",
-    "outages",     "series",        "shifts",           "people",         "machines",      "patterns",         "centres",
-    "edited_rows", "operations",    "pattern_versions", "kept_forecasts"};
+constexpr std::array tables{"run_work",
+                            "pack_readings",
+                            "attachments",
+                            "attachment_contents",
+                            "service_records",
+                            "meter_readings",
+                            "service_items",
+                            "closing_balances",
+                            "movement_entries",
+                            "movements",
+                            "stock_counts",
+                            "orders",
+                            "offers",
+                            "suppliers",
+                            "supplies",
+                            "run_lanes",
+                            "runs",
+                            "incidents",
+                            "hand_overs",
+                            "level_readings",
+                            "tape_readings",
+                            "inspections",
+                            "jobs",
+                            "outages",
+                            "series",
+                            "shifts",
+                            "people",
+                            "machines",
+                            "patterns",
+                            "centres",
+                            "edited_rows",
+                            "operations",
+                            "pattern_versions",
+                            "kept_forecasts"};
 
 Outcome cleared(Database& database, const CentreId& centre) {
     const auto run = [&](const QString& sql) { return database.change(sql, {centre.value}); };
@@ -200,6 +228,7 @@ Outcome filled(Database& database, const SeasonState& season, const HistorySlice
     filling.records(history.services, season.services);
     filling.records(history.counters, season.counters);
     filling.records(history.packReadings, season.packReadings);
+    filling.records(history.attachments, {});
     filling.forecasts(history.forecasts);
     filling.references();
     filling.ledger();

@@ -65,6 +65,8 @@ template <>
 inline constexpr const char* tableOf<MeterReading> = "meter_readings";
 template <>
 inline constexpr const char* tableOf<PackReading> = "pack_readings";
+template <>
+inline constexpr const char* tableOf<Attachment> = "attachments";
 
 template <class T>
 concept Versioned = requires(T t) {

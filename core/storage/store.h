@@ -8,8 +8,8 @@
 // quick_check reads a whole file, so a window lets it go on beside its first page: what is written waits for it.
 #pragma once
 
+#include "core/season/history_slice.h"
 #include "core/storage/edit.h"
-#include "core/supplies/kept_forecast.h"
 
 #include <QUrl>
 
@@ -49,25 +49,6 @@ enum class Examination {
 /// All that was ever recorded; the ends leave room for reckoning with them.
 inline constexpr Span allRecords{{std::int64_t{-1} << 60}, {std::int64_t{1} << 60}};
 
-/// What a range of history holds, for pages that look back.
-struct HistorySlice {
-    std::vector<RunLog> runs;
-    std::vector<Incident> incidents;
-    std::vector<HandOver> handOvers;
-    std::vector<LevelReading> readings;
-    std::vector<TapeReading> tapes;
-    std::vector<Inspection> inspections;
-    std::vector<PatternVersion> patternVersions;
-    std::vector<Job> jobs;
-    std::vector<Movement> movements;
-    std::vector<StockCount> counts;
-    std::vector<ServiceRecord> services;
-    std::vector<MeterReading> counters;
-    std::vector<PackReading> packReadings;
-    std::vector<KeptForecast> forecasts;  ///< of whole centre files only, by day; a range has none: keptForecasts()
-    friend bool operator==(const HistorySlice&, const HistorySlice&) = default;
-};
-
 class Store {
 public:
     /// Errors: Io "store.missing", "store.damaged", "store.not-a-database", "store.locked", "store.unreachable",
@@ -89,6 +70,8 @@ public:
     Result<SeasonState> load(Instant now);
     /// Records and jobs of a range, and corrections of them wherever they lie.
     Result<HistorySlice> history(const Span& time);
+    /// The same for looking back: of the movements only those that no other record made.
+    Result<HistorySlice> deeds(const Span& time);
     /// Runs of a range, and corrections of them wherever they lie, by their end. standing() drops what is corrected.
     Result<std::vector<RunLog>> runs(const Span& time);
     /// Tape readings of a range, and corrections of them wherever they lie, by time. standing() drops what is corrected.
@@ -106,6 +89,10 @@ public:
     /// Service records of a range likewise.
     Result<std::vector<ServiceRecord>> services(const Span& time);
     Result<PackHistory> packs(const Span& time);
+    /// What was ever attached to a record, by time. standing() drops what was withdrawn.
+    Result<std::vector<Attachment>> attachments(const OperationId& record);
+    /// The bytes of an attachment by their hash; empty when they are not here, as after a centre file was read.
+    Result<QByteArray> attachmentContent(const QString& sha256);
     /// What is kept, and what of it is on hand.
     Result<std::vector<Supply>> supplies();
     Result<Balances> stock();

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "core/season/season.h"
+#include "core/service/attachment.h"
 
 #include <QLatin1StringView>
 
@@ -115,6 +116,10 @@ struct Words<Skill> {
 template <>
 struct Words<ServiceResult> {
     static constexpr std::array all{"done", "failed", "found", "withdrawn"};
+};
+template <>
+struct Words<AttachmentType> {
+    static constexpr std::array all{"png", "jpeg", "webp", "pdf"};
 };
 
 template <>

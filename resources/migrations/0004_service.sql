@@ -94,6 +94,36 @@ CREATE TABLE run_work (
   PRIMARY KEY (centre_id, run_id)
 );
 
+-- Files that belong to a service record or an incident; the same bytes are kept once, by their SHA-256.
+CREATE TABLE attachments (
+  centre_id text NOT NULL,
+  id text NOT NULL,
+  happened_at bigint NOT NULL,
+  person text,
+  record text NOT NULL,
+  name text NOT NULL,
+  type text NOT NULL,
+  size bigint NOT NULL,
+  sha256 text NOT NULL,
+  withdrawn bigint NOT NULL,
+  corrects text,
+  PRIMARY KEY (centre_id, id),
+  FOREIGN KEY (centre_id, id) REFERENCES operations (centre_id, id),
+  FOREIGN KEY (centre_id, record) REFERENCES operations (centre_id, id),
+  FOREIGN KEY (centre_id, corrects) REFERENCES attachments (centre_id, id) DEFERRABLE INITIALLY DEFERRED,
+  FOREIGN KEY (centre_id, person) REFERENCES people (centre_id, id)
+);
+
+CREATE TABLE attachment_contents (
+  centre_id text NOT NULL,
+  sha256 text NOT NULL,
+  content blob NOT NULL,
+  PRIMARY KEY (centre_id, sha256)
+);
+
+CREATE UNIQUE INDEX attachments_by_corrected ON attachments (centre_id, corrects);
+CREATE INDEX attachments_by_record ON attachments (centre_id, record);
+CREATE INDEX attachments_by_time ON attachments (centre_id, happened_at);
 CREATE UNIQUE INDEX service_records_by_corrected ON service_records (centre_id, corrects);
 CREATE UNIQUE INDEX meter_readings_by_corrected ON meter_readings (centre_id, corrects);
 CREATE UNIQUE INDEX pack_readings_by_corrected ON pack_readings (centre_id, corrects);

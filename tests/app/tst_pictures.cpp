@@ -1,6 +1,7 @@
 // Pictures of every page, kept in <build>/pictures, with what can be checked without an eye: nothing cut off, nothing blank,
 // plain text everywhere, a name for every field, targets that are high enough.
 #include "app/demo/demo_centre.h"
+#include "app/pages/history/history_page.h"
 #include "app/pages/service/service_page.h"
 #include "app/pages/supplies/supplies_page.h"
 #include "app/pages/today/today_page.h"
@@ -194,6 +195,8 @@ void PicturesTest::pages() {
         const QString name = page->iconName() + "-" + look;
         const auto* service = qobject_cast<const ServicePage*>(page);
         QTRY_VERIFY_WITH_TIMEOUT(!service || !service->isBusy(), patience);
+        const auto* history = qobject_cast<const HistoryPage*>(page);
+        QTRY_VERIFY_WITH_TIMEOUT(!history || !history->isBusy(), patience);
         keep(window, name, look == "double" ? 2 : 1);
         QVERIFY(!page->headline().isEmpty());
         QVERIFY(!page->question().isEmpty());

@@ -77,7 +77,7 @@ void WindowTest::opensACentre() {
     QCOMPARE(window.findChild<QLabel*>("centreName")->text(), QString("Reedling Lanes"));
     QVERIFY(window.windowTitle().contains("Reedling Lanes"));
     QVERIFY(!window.findChild<QLabel*>("readOnly")->isVisible());
-    QCOMPARE(window.workspace()->pages().size(), size_t(6));
+    QCOMPARE(window.workspace()->pages().size(), size_t(7));
 }
 
 void WindowTest::refusesWhatIsNotACentre() {

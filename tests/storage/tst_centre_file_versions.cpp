@@ -38,6 +38,7 @@ CentreFile knownToTheSecond() {
     file.history.packReadings.clear();
     for (LevelReading& reading : file.history.readings)
         reading.emptied.reset();
+    file.history.attachments.clear();
     file.history.forecasts.clear();
     return file;
 }

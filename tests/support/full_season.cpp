@@ -268,6 +268,21 @@ std::vector<MeterReading> counters() {
     return {shown, right};
 }
 
+std::vector<Attachment> attachments() {
+    Attachment photo = attachmentOf("brush left.jpg", QByteArray("\xff\xd8\xff\xe0 not much of a photograph"));
+    photo.id = operation(94);
+    photo.at = at(448);
+    photo.person = PersonId{"ben"};
+    photo.record = operation(90);
+    Attachment gone = photo;
+    gone.id = operation(95);
+    gone.at = at(447);
+    gone.withdrawn = true;
+    gone.corrects = photo.id;
+    gone.content.clear();
+    return {photo, gone};
+}
+
 Series league() {
     Series s;
     s.id = SeriesId{"league"};
@@ -411,7 +426,8 @@ HistorySlice fullHistory() {
     MachineLevels corrected = levels;
     corrected.volts.reset();
     const Poured poured{{millilitres(1'000), millilitres(300)}, millilitres(2'500), false};
-    h.readings = {{operation(30), ada, levels, {}, {}}, {operation(31), ada, corrected, poured, operation(30), millilitres(3'200)}};
+    h.readings = {{operation(30), ada, levels, {}, {}},
+                  {operation(31), ada, corrected, poured, operation(30), millilitres(3'200)}};
     TapeReading again = tape();
     again.id = operation(41);
     again.at = at(645);
@@ -426,6 +442,7 @@ HistorySlice fullHistory() {
     h.services = serviceRecords();
     h.counters = counters();
     h.packReadings = packReadings();
+    h.attachments = attachments();
     const auto litres = [](std::int64_t n) { return Amount{n * 1'000'000}; };
     const KeptUse week{7, {litres(-1), litres(1), litres(2), litres(3), litres(5)}};
     const KeptUse fortnight{14, {litres(0), litres(3), litres(4), litres(5), litres(9)}};
