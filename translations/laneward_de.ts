@@ -94,6 +94,38 @@
     </message>
 </context>
 <context>
+    <name>FollowUps</name>
+    <message>
+        <source>%1: the tape reading of lane %2 (%3) is outside its check</source>
+        <translation>%1: die Filmmessung von Bahn %2 (%3) liegt außerhalb ihrer Prüfung</translation>
+    </message>
+    <message>
+        <source> on lane %1</source>
+        <translation> auf Bahn %1</translation>
+    </message>
+    <message>
+        <source>%1, %2%3: %4</source>
+        <comment>when, kind, on lane: text</comment>
+        <translation>%1, %2%3: %4</translation>
+    </message>
+</context>
+<context>
+    <name>Guide</name>
+    <message>
+        <source>Reading of %1</source>
+        <translation>Ablesung von %1</translation>
+    </message>
+    <message>
+        <source>Service: %1</source>
+        <comment>duty</comment>
+        <translation>Wartung: %1</translation>
+    </message>
+    <message>
+        <source>Leave a note for the next shift</source>
+        <translation>Notiz für die nächste Schicht hinterlassen</translation>
+    </message>
+</context>
+<context>
     <name>Headline</name>
     <message>
         <source>no lane needs a treatment today</source>
@@ -160,6 +192,13 @@
         <source>; </source>
         <comment>between parts of a sentence</comment>
         <translation>; </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n incident(s) or reading(s) to be followed up</source>
+        <translation>
+            <numerusform>%n incident or reading to be followed up</numerusform>
+            <numerusform>%n incidents or readings to be followed up</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -442,6 +481,29 @@
     <message>
         <source>stroke %1: %2</source>
         <translation>Ölzug %1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>TodayPage</name>
+    <message>
+        <source>Lanes %1 done as planned</source>
+        <translation>Bahnen %1 wie geplant erledigt</translation>
+    </message>
+    <message>
+        <source>Begin lanes %1</source>
+        <translation>Bahnen %1 beginnen</translation>
+    </message>
+    <message>
+        <source>Correct the run on lanes %1</source>
+        <translation>Lauf auf den Bahnen %1 berichtigen</translation>
+    </message>
+    <message>
+        <source>Lanes %1 done with changes</source>
+        <translation>Bahnen %1 mit Änderungen erledigt</translation>
+    </message>
+    <message>
+        <source>Unplanned run on lanes %1</source>
+        <translation>Ungeplanter Lauf auf den Bahnen %1</translation>
     </message>
 </context>
 <context>
@@ -911,6 +973,82 @@
     <message>
         <source>Leave it (Esc)</source>
         <translation>So lassen (Esc)</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::AttachmentsBox</name>
+    <message>
+        <source>Attached files</source>
+        <translation>Angehängte Dateien</translation>
+    </message>
+    <message>
+        <source>None yet. Attach a photograph or a PDF, or drop it here; at most %1 each.</source>
+        <translation>Noch keine. Ein Foto oder PDF anhängen oder hierher ziehen; je höchstens %1.</translation>
+    </message>
+    <message>
+        <source>&amp;Attach a file…</source>
+        <translation>Datei &amp;anhängen…</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>file, size</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Öffnen</translation>
+    </message>
+    <message>
+        <source>Open %1</source>
+        <translation>%1 öffnen</translation>
+    </message>
+    <message>
+        <source>Save…</source>
+        <translation>Speichern…</translation>
+    </message>
+    <message>
+        <source>Save %1</source>
+        <translation>%1 speichern</translation>
+    </message>
+    <message>
+        <source>Take off</source>
+        <translation>Abnehmen</translation>
+    </message>
+    <message>
+        <source>Take %1 off</source>
+        <translation>%1 abnehmen</translation>
+    </message>
+    <message>
+        <source>Attach a file</source>
+        <translation>Datei anhängen</translation>
+    </message>
+    <message>
+        <source>Photographs and papers</source>
+        <translation>Fotos und Papiere</translation>
+    </message>
+    <message>
+        <source>Attach %1 to: %2</source>
+        <translation>%1 anhängen an: %2</translation>
+    </message>
+    <message>
+        <source>%1 is not in this database any more: centre files do not carry attached files.</source>
+        <translation>%1 ist nicht mehr in dieser Datenbank: Zentrumsdateien enthalten keine angehängten Dateien.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written; nothing was changed.</source>
+        <translation>%1 konnte nicht geschrieben werden; nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>No program opens %1; save it instead.</source>
+        <translation>Kein Programm öffnet %1; bitte stattdessen speichern.</translation>
+    </message>
+    <message>
+        <source>Save the attached file</source>
+        <translation>Angehängte Datei speichern</translation>
+    </message>
+    <message>
+        <source>The file is in %1</source>
+        <translation>Die Datei ist in %1</translation>
     </message>
 </context>
 <context>
@@ -1413,6 +1551,48 @@
     </message>
 </context>
 <context>
+    <name>laneward::CounterForm</name>
+    <message>
+        <source>It is a &amp;new counter, which began with this</source>
+        <translation>Es ist ein &amp;neuer Zähler, der damit begann</translation>
+    </message>
+    <message>
+        <source>&amp;Counter of:</source>
+        <translation>&amp;Zähler für:</translation>
+    </message>
+    <message>
+        <source>It &amp;shows:</source>
+        <translation>Er zei&amp;gt:</translation>
+    </message>
+    <message>
+        <source>Read &amp;at:</source>
+        <translation>Abgelesen &amp;um:</translation>
+    </message>
+    <message>
+        <source>N&amp;ote:</source>
+        <translation>Be&amp;merkung:</translation>
+    </message>
+    <message>
+        <source>A counter of %1</source>
+        <comment>machine</comment>
+        <translation>Ein Zähler von %1</translation>
+    </message>
+    <message>
+        <source> h</source>
+        <comment>suffix</comment>
+        <translation> h</translation>
+    </message>
+    <message>
+        <source>By its last reading and the runs since, the meter stands at %1.</source>
+        <translation>Nach der letzten Ablesung und den Läufen seither steht der Zähler bei %1.</translation>
+    </message>
+    <message>
+        <source>Counter of %1</source>
+        <comment>machine</comment>
+        <translation>Zähler von %1</translation>
+    </message>
+</context>
+<context>
     <name>laneward::DateBar</name>
     <message>
         <source>Earlier</source>
@@ -1748,6 +1928,33 @@
     <message>
         <source>Fits</source>
         <translation>Passt</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::DuePanel</name>
+    <message>
+        <source>No service items are kept yet: brushes, blades, filters, tanks, packs and what else is looked after. The tab Machines begins with the usual ones.</source>
+        <translation>Noch wird nichts gewartet: Bürsten, Lippen, Filter, Tanks, Akkus und was sonst gepflegt wird. Der Reiter Maschinen beginnt mit dem Üblichen.</translation>
+    </message>
+    <message>
+        <source>Only what is &amp;due within four weeks</source>
+        <translation>Nur was in vier Wochen &amp;fällig wird</translation>
+    </message>
+    <message>
+        <source>▬ from 5 % to 95 %, tick at 50 %   ▼ when it fits</source>
+        <translation>▬ von 5 % bis 95 %, Strich bei 50 %   ▼ wann es passt</translation>
+    </message>
+    <message>
+        <source>Record &amp;service…</source>
+        <translation>&amp;Wartung eintragen…</translation>
+    </message>
+    <message>
+        <source>service.csv</source>
+        <translation>wartung.csv</translation>
+    </message>
+    <message>
+        <source>What falls due</source>
+        <translation>Was fällig wird</translation>
     </message>
 </context>
 <context>
@@ -2174,6 +2381,21 @@
     </message>
 </context>
 <context>
+    <name>laneward::FollowUpList</name>
+    <message>
+        <source>! To be followed up</source>
+        <translation>! Noch zu klären</translation>
+    </message>
+    <message>
+        <source>Follow up…</source>
+        <translation>Klären…</translation>
+    </message>
+    <message>
+        <source>Follow up: %1</source>
+        <translation>Klären: %1</translation>
+    </message>
+</context>
+<context>
     <name>laneward::GeometryModel</name>
     <message>
         <source>%1 mm</source>
@@ -2318,6 +2540,423 @@
     </message>
 </context>
 <context>
+    <name>laneward::GuideList</name>
+    <message>
+        <source>All steps of the evening</source>
+        <translation>Alle Schritte des Abends</translation>
+    </message>
+    <message>
+        <source>%1 %2: %3</source>
+        <comment>mark, done or now, step</comment>
+        <translation>%1 %2: %3</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>done or now, step</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>ausgelassen</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>erledigt</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>jetzt</translation>
+    </message>
+    <message>
+        <source>under way</source>
+        <translation>läuft</translation>
+    </message>
+    <message>
+        <source>to come</source>
+        <translation>kommt noch</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::GuideStepPanel</name>
+    <message>
+        <source>Cautions for this step</source>
+        <translation>Vorsicht bei diesem Schritt</translation>
+    </message>
+    <message>
+        <source>! Caution</source>
+        <translation>! Vorsicht</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::GuideView</name>
+    <message>
+        <source>Step by step: %1</source>
+        <comment>day</comment>
+        <translation>Schritt für Schritt: %1</translation>
+    </message>
+    <message>
+        <source>Step %1 of %2</source>
+        <translation>Schritt %1 von %2</translation>
+    </message>
+    <message>
+        <source>%1, done already</source>
+        <comment>step 3 of 17</comment>
+        <translation>%1, schon erledigt</translation>
+    </message>
+    <message>
+        <source>No lane needs a treatment today.</source>
+        <translation>Heute braucht keine Bahn eine Behandlung.</translation>
+    </message>
+    <message>
+        <source>Events with a demand, entered in the Calendar, bring steps here.</source>
+        <translation>Veranstaltungen mit Anspruch, im Kalender eingetragen, bringen Schritte hierher.</translation>
+    </message>
+    <message>
+        <source>A run that nobody planned is recorded on the page Today: Ctrl+U.</source>
+        <translation>Eine Fahrt, die niemand geplant hat, wird auf der Seite Heute erfasst: Strg+U.</translation>
+    </message>
+    <message>
+        <source>What falls due besides is on the page Service.</source>
+        <translation>Was sonst fällig ist, steht auf der Seite Wartung.</translation>
+    </message>
+    <message>
+        <source>Everything on tonight&apos;s sheet is done.</source>
+        <translation>Alles auf dem heutigen Blatt ist erledigt.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n step(s) left out: see the list.</source>
+        <translation>
+            <numerusform>%n step left out: see the list.</numerusform>
+            <numerusform>%n steps left out: see the list.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Escape leads back to the page.</source>
+        <translation>Escape führt zurück zur Seite.</translation>
+    </message>
+    <message>
+        <source>Go on (Space)</source>
+        <translation>Weiter (Leertaste)</translation>
+    </message>
+    <message>
+        <source>Done as planned (Space)</source>
+        <translation>Wie geplant erledigt (Leertaste)</translation>
+    </message>
+    <message>
+        <source>Begin now (Space)</source>
+        <translation>Jetzt beginnen (Leertaste)</translation>
+    </message>
+    <message>
+        <source>Done (Space)</source>
+        <translation>Erledigt (Leertaste)</translation>
+    </message>
+    <message>
+        <source>This centre can only be read here: steps can be ticked, but nothing is recorded.</source>
+        <translation>Dieses Center kann hier nur gelesen werden: Schritte lassen sich abhaken, aber nichts wird erfasst.</translation>
+    </message>
+    <message>
+        <source>The evening step by step</source>
+        <translation>Der Abend Schritt für Schritt</translation>
+    </message>
+    <message>
+        <source>Back to the pa&amp;ge (Esc)</source>
+        <translation>&amp;Zurück zur Seite (Esc)</translation>
+    </message>
+    <message>
+        <source>Bac&amp;k one step</source>
+        <translation>Ein Schritt z&amp;urück</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it out</source>
+        <translation>Aus&amp;lassen</translation>
+    </message>
+    <message>
+        <source>&amp;Otherwise…</source>
+        <translation>&amp;Anders…</translation>
+    </message>
+    <message>
+        <source>Backspace</source>
+        <translation>Rücktaste</translation>
+    </message>
+    <message>
+        <source>Cut short, other lanes, another pattern, or something happened</source>
+        <translation>Abgebrochen, andere Bahnen, anderes Ölmuster oder ein Vorfall</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::HistoryFilters</name>
+    <message>
+        <source>Search: every word must occur</source>
+        <translation>Suchen: jedes Wort muss vorkommen</translation>
+    </message>
+    <message>
+        <source>Search in what was done</source>
+        <translation>In dem suchen, was getan wurde</translation>
+    </message>
+    <message>
+        <source>Show c&amp;orrected</source>
+        <translation>K&amp;orrigierte zeigen</translation>
+    </message>
+    <message>
+        <source>Also what was corrected later, and what only takes it back, struck through</source>
+        <translation>Auch was später korrigiert wurde und was es nur zurücknimmt, durchgestrichen</translation>
+    </message>
+    <message>
+        <source>Kind of entry</source>
+        <translation>Art des Eintrags</translation>
+    </message>
+    <message>
+        <source>Machine</source>
+        <translation>Maschine</translation>
+    </message>
+    <message>
+        <source>Service item</source>
+        <translation>Wartungsteil</translation>
+    </message>
+    <message>
+        <source>Lane</source>
+        <translation>Bahn</translation>
+    </message>
+    <message>
+        <source>All lanes</source>
+        <translation>Alle Bahnen</translation>
+    </message>
+    <message>
+        <source>Lane </source>
+        <comment>before a number</comment>
+        <translation>Bahn </translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Person</translation>
+    </message>
+    <message>
+        <source>Product</source>
+        <translation>Mittel</translation>
+    </message>
+    <message>
+        <source>&amp;from</source>
+        <translation>&amp;von</translation>
+    </message>
+    <message>
+        <source>History from</source>
+        <translation>Verlauf von</translation>
+    </message>
+    <message>
+        <source>&amp;to</source>
+        <translation>&amp;bis</translation>
+    </message>
+    <message>
+        <source>History to</source>
+        <translation>Verlauf bis</translation>
+    </message>
+    <message>
+        <source>All kinds</source>
+        <translation>Alle Arten</translation>
+    </message>
+    <message>
+        <source>All machines</source>
+        <translation>Alle Maschinen</translation>
+    </message>
+    <message>
+        <source>All items</source>
+        <translation>Alle Teile</translation>
+    </message>
+    <message>
+        <source>All people</source>
+        <translation>Alle Personen</translation>
+    </message>
+    <message>
+        <source>All products</source>
+        <translation>Alle Mittel</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::HistoryModel</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>column: value</comment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::HistoryPage</name>
+    <message>
+        <source>Reading what was done…</source>
+        <translation>Liest, was getan wurde…</translation>
+    </message>
+    <message>
+        <source>Stopped: nothing before %1 is listed.</source>
+        <translation>Angehalten: Vor %1 ist nichts aufgeführt.</translation>
+    </message>
+    <message>
+        <source>Stopped: what was done is not known.</source>
+        <translation>Angehalten: Was getan wurde, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>What was done could not be read: %1</source>
+        <translation>Was getan wurde, konnte nicht gelesen werden: %1</translation>
+    </message>
+    <message>
+        <source>Nothing that was recorded on these days fits. Take words or choices away, or go further back.</source>
+        <translation>Nichts, was an diesen Tagen festgehalten wurde, passt. Wörter oder Auswahlen wegnehmen oder weiter zurückgehen.</translation>
+    </message>
+    <message>
+        <source>Nothing is recorded on these days. Runs, fills and incidents are recorded on the page Today, services on the page Service, counts and deliveries on the page Supplies.</source>
+        <translation>An diesen Tagen ist nichts festgehalten. Läufe, Füllungen und Vorfälle werden auf der Seite Heute festgehalten, Wartungen auf der Seite Wartung, Zählungen und Lieferungen auf der Seite Vorräte.</translation>
+    </message>
+    <message>
+        <source>History</source>
+        <translation>Verlauf</translation>
+    </message>
+    <message>
+        <source>What was done?</source>
+        <translation>Was wurde getan?</translation>
+    </message>
+    <message>
+        <source>Take all choices a&amp;way</source>
+        <translation>Alle Ausw&amp;ahlen wegnehmen</translation>
+    </message>
+    <message>
+        <source>What is listed, added up</source>
+        <translation>Summen des Aufgeführten</translation>
+    </message>
+    <message>
+        <source>How the item or machine has fared on these days</source>
+        <translation>Wie es dem Teil oder der Maschine an diesen Tagen ergangen ist</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>&amp;Drucken…</translation>
+    </message>
+    <message>
+        <source>Print what is listed</source>
+        <translation>Aufgeführtes drucken</translation>
+    </message>
+    <message>
+        <source>P&amp;DF…</source>
+        <translation>PD&amp;F…</translation>
+    </message>
+    <message>
+        <source>Save what is listed as PDF</source>
+        <translation>Aufgeführtes als PDF speichern</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>CS&amp;V…</source>
+        <translation>CS&amp;V…</translation>
+    </message>
+    <message>
+        <source>Save what is listed as CSV</source>
+        <translation>Aufgeführtes als CSV speichern</translation>
+    </message>
+    <message>
+        <source>CSV (*.csv)</source>
+        <translation>CSV (*.csv)</translation>
+    </message>
+    <message>
+        <source>Reading what was done</source>
+        <translation>Liest, was getan wurde</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>What was done, the newest first</source>
+        <translation>Was getan wurde, das Neueste zuerst</translation>
+    </message>
+    <message>
+        <source>What was done: %1</source>
+        <comment>name of the centre</comment>
+        <translation>Was getan wurde: %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>centre, time</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Nothing is listed, so nothing was printed.</source>
+        <translation>Nichts ist aufgeführt, also wurde nichts gedruckt.</translation>
+    </message>
+    <message>
+        <source>%1 entries are too many for paper; narrow the list to %2, or save it as CSV. Nothing was printed.</source>
+        <translation>%1 Einträge sind zu viele für Papier; die Liste auf %2 eingrenzen oder als CSV speichern. Nichts wurde gedruckt.</translation>
+    </message>
+    <message>
+        <source>What is listed is printed</source>
+        <translation>Das Aufgeführte ist gedruckt</translation>
+    </message>
+    <message>
+        <source>Nothing was printed: the printer cannot be painted on.</source>
+        <translation>Nichts wurde gedruckt: Auf dem Drucker lässt sich nicht zeichnen.</translation>
+    </message>
+    <message>
+        <source>Save what is listed</source>
+        <translation>Aufgeführtes speichern</translation>
+    </message>
+    <message>
+        <source>history.%1</source>
+        <comment>ending of a file</comment>
+        <translation>verlauf.%1</translation>
+    </message>
+    <message>
+        <source>The list is in %1</source>
+        <translation>Die Liste ist in %1</translation>
+    </message>
+    <message>
+        <source>%1 could not be written; nothing was changed.</source>
+        <translation>%1 konnte nicht geschrieben werden; nichts wurde geändert.</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::HistoryPanel</name>
+    <message>
+        <source>Details of the entry</source>
+        <translation>Einzelheiten des Eintrags</translation>
+    </message>
+    <message>
+        <source>Close (Esc)</source>
+        <translation>Schließen (Esc)</translation>
+    </message>
+    <message>
+        <source>This entry does not stand: it was corrected, or only takes another back.</source>
+        <translation>Dieser Eintrag gilt nicht: Er wurde korrigiert oder nimmt nur einen anderen zurück.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>kind of entry, time</comment>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>fact: value</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1:</source>
+        <comment>fact</comment>
+        <translation>%1:</translation>
+    </message>
+    <message>
+        <source>Corrections</source>
+        <translation>Korrekturen</translation>
+    </message>
+    <message>
+        <source>Replaces an entry of before the days that are read.</source>
+        <translation>Ersetzt einen Eintrag von vor den gelesenen Tagen.</translation>
+    </message>
+    <message>
+        <source>%1 (stands)</source>
+        <comment>time of an entry</comment>
+        <translation>%1 (gilt)</translation>
+    </message>
+</context>
+<context>
     <name>laneward::HouseView</name>
     <message>
         <source>Lanes and times</source>
@@ -2434,6 +3073,38 @@
         <source>Nothing recorded yet: say in a word what happened.</source>
         <translation>Noch nichts erfasst: kurz angeben, was geschehen ist.</translation>
     </message>
+    <message>
+        <source>Closed until</source>
+        <translation>Gesperrt bis</translation>
+    </message>
+    <message>
+        <source>What was done about it</source>
+        <translation>Was daraufhin getan wurde</translation>
+    </message>
+    <message>
+        <source>&amp;Close lane %1 until</source>
+        <translation>Bahn %1 &amp;sperren bis</translation>
+    </message>
+    <message>
+        <source>&amp;Close the lane until</source>
+        <translation>Bahn &amp;sperren bis</translation>
+    </message>
+    <message>
+        <source>Lane %1 is in &amp;use again</source>
+        <translation>Bahn %1 ist wieder in &amp;Betrieb</translation>
+    </message>
+    <message>
+        <source>Lanes %1 are in &amp;use again</source>
+        <translation>Bahnen %1 sind wieder in &amp;Betrieb</translation>
+    </message>
+    <message>
+        <source>Nothing recorded yet: say in a word what was done.</source>
+        <translation>Noch nichts erfasst: in einem Wort sagen, was getan wurde.</translation>
+    </message>
+    <message>
+        <source>Nothing recorded yet: a lane can only be closed until a time to come.</source>
+        <translation>Noch nichts erfasst: eine Bahn lässt sich nur bis zu einer künftigen Zeit sperren.</translation>
+    </message>
 </context>
 <context>
     <name>laneward::InspectionForm</name>
@@ -2539,6 +3210,203 @@
     <message>
         <source>%1, in</source>
         <translation>%1, in</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::ItemForm</name>
+    <message>
+        <source>New item of %1</source>
+        <comment>machine</comment>
+        <translation>Neues Wartungsteil von %1</translation>
+    </message>
+    <message>
+        <source>New item of the centre</source>
+        <translation>Neues Wartungsteil der Anlage</translation>
+    </message>
+    <message>
+        <source>Change %1</source>
+        <comment>service item</comment>
+        <translation>%1 ändern</translation>
+    </message>
+    <message>
+        <source>an empty item</source>
+        <translation>einem leeren Teil</translation>
+    </message>
+    <message>
+        <source>(no name yet)</source>
+        <translation>(noch kein Name)</translation>
+    </message>
+    <message>
+        <source>It has been recorded and stays, so that its history keeps its name</source>
+        <translation>Sie wurde schon eingetragen und bleibt, damit ihre Geschichte den Namen behält</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <comment>a service item</comment>
+        <translation>neu</translation>
+    </message>
+    <message>
+        <source>Add %1</source>
+        <comment>service item</comment>
+        <translation>%1 hinzufügen</translation>
+    </message>
+    <message>
+        <source>Retire %1</source>
+        <comment>service item</comment>
+        <translation>%1 ausmustern</translation>
+    </message>
+    <message>
+        <source>Take %1 up again</source>
+        <comment>service item</comment>
+        <translation>%1 wieder aufnehmen</translation>
+    </message>
+    <message>
+        <source>battery</source>
+        <translation>Akku</translation>
+    </message>
+    <message>
+        <source>lifting</source>
+        <translation>Heben</translation>
+    </message>
+    <message>
+        <source>slippery floor</source>
+        <translation>Rutschgefahr</translation>
+    </message>
+    <message>
+        <source>moving parts</source>
+        <translation>bewegte Teile</translation>
+    </message>
+    <message>
+        <source>chemicals</source>
+        <translation>Chemikalien</translation>
+    </message>
+    <message>
+        <source>waste</source>
+        <translation>Abwasser</translation>
+    </message>
+    <message>
+        <source>&amp;Begin with:</source>
+        <translation>&amp;Beginnen mit:</translation>
+    </message>
+    <message>
+        <source>&amp;Name:</source>
+        <translation>&amp;Name:</translation>
+    </message>
+    <message>
+        <source>&amp;Kind:</source>
+        <translation>A&amp;rt:</translation>
+    </message>
+    <message>
+        <source>N&amp;ote:</source>
+        <translation>Be&amp;merkung:</translation>
+    </message>
+    <message>
+        <source>&amp;Add a duty</source>
+        <translation>Pflicht &amp;hinzufügen</translation>
+    </message>
+    <message>
+        <source>Take it out</source>
+        <translation>Herausnehmen</translation>
+    </message>
+    <message>
+        <source>&amp;Duty:</source>
+        <translation>&amp;Pflicht:</translation>
+    </message>
+    <message>
+        <source>Kind of work</source>
+        <translation>Art der Arbeit</translation>
+    </message>
+    <message>
+        <source>It is &amp;called:</source>
+        <translation>Sie h&amp;eißt:</translation>
+    </message>
+    <message>
+        <source> lanes</source>
+        <comment>suffix</comment>
+        <translation> Bahnen</translation>
+    </message>
+    <message>
+        <source> runs</source>
+        <comment>suffix</comment>
+        <translation> Läufe</translation>
+    </message>
+    <message>
+        <source> h</source>
+        <comment>suffix</comment>
+        <translation> h</translation>
+    </message>
+    <message>
+        <source> L</source>
+        <comment>suffix</comment>
+        <translation> l</translation>
+    </message>
+    <message>
+        <source> gal</source>
+        <comment>suffix</comment>
+        <translation> gal</translation>
+    </message>
+    <message>
+        <source> days</source>
+        <comment>suffix</comment>
+        <translation> Tage</translation>
+    </message>
+    <message>
+        <source>Due after: %1</source>
+        <comment>lanes, hours of work</comment>
+        <translation>Fällig nach: %1</translation>
+    </message>
+    <message>
+        <source>not by %1</source>
+        <comment>lanes, hours of work</comment>
+        <translation>ohne %1</translation>
+    </message>
+    <message>
+        <source>Due a&amp;fter:</source>
+        <translation>&amp;Fällig nach:</translation>
+    </message>
+    <message>
+        <source>And on these da&amp;ys:</source>
+        <translation>Und an diesen Ta&amp;gen:</translation>
+    </message>
+    <message>
+        <source>S&amp;teps, one a line:</source>
+        <translation>S&amp;chritte, je Zeile einer:</translation>
+    </message>
+    <message>
+        <source> min</source>
+        <translation> min</translation>
+    </message>
+    <message>
+        <source>the machine is opened for it</source>
+        <translation>die Maschine wird dafür geöffnet</translation>
+    </message>
+    <message>
+        <source>&amp;Work:</source>
+        <translation>&amp;Arbeit:</translation>
+    </message>
+    <message>
+        <source>Done b&amp;y:</source>
+        <translation>&amp;Von wem:</translation>
+    </message>
+    <message>
+        <source>Cautions:</source>
+        <translation>Vorsicht:</translation>
+    </message>
+    <message>
+        <source>&amp;Parts it takes:</source>
+        <translation>Nötige &amp;Teile:</translation>
+    </message>
+    <message>
+        <source>Part, work, and all that the stopped run costs</source>
+        <translation>Teil, Arbeit und alles, was der abgebrochene Lauf kostet</translation>
+    </message>
+    <message>
+        <source>Costs when done &amp;in time:</source>
+        <translation>Kosten rechtze&amp;itig:</translation>
+    </message>
+    <message>
+        <source>Costs when it has fai&amp;led first:</source>
+        <translation>Kosten nach einem Ausfa&amp;ll:</translation>
     </message>
 </context>
 <context>
@@ -2761,6 +3629,86 @@
     <message>
         <source>Y&amp;ear</source>
         <translation>&amp;Jahr</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::LastDoneForm</name>
+    <message>
+        <source>Counter now: %1</source>
+        <comment>lanes, hours of work</comment>
+        <translation>Zähler jetzt: %1</translation>
+    </message>
+    <message>
+        <source>no counter of %1</source>
+        <comment>lanes, hours of work</comment>
+        <translation>kein Zähler: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Counters show now:</source>
+        <translation>&amp;Zähler zeigen jetzt:</translation>
+    </message>
+    <message>
+        <source>When each duty was last done</source>
+        <translation>Wann jede Pflicht zuletzt getan wurde</translation>
+    </message>
+    <message>
+        <source>&amp;Last done:</source>
+        <translation>Zu&amp;letzt getan:</translation>
+    </message>
+    <message>
+        <source>What was last done on %1, typed once</source>
+        <comment>machine</comment>
+        <translation>Was an %1 zuletzt getan wurde, einmal eingegeben</translation>
+    </message>
+    <message>
+        <source>What was last done in the centre, typed once</source>
+        <translation>Was in der Anlage zuletzt getan wurde, einmal eingegeben</translation>
+    </message>
+    <message>
+        <source>Typed in when the centre was set up</source>
+        <translation>Beim Einrichten der Anlage eingegeben</translation>
+    </message>
+    <message>
+        <source>What was last done on %1</source>
+        <comment>machine</comment>
+        <translation>Was an %1 zuletzt getan wurde</translation>
+    </message>
+    <message>
+        <source>What was last done in the centre</source>
+        <translation>Was in der Anlage zuletzt getan wurde</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::LastDoneModel</name>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>duty, column, value</comment>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Duty</source>
+        <translation>Pflicht</translation>
+    </message>
+    <message>
+        <source>Last done on</source>
+        <translation>Zuletzt am</translation>
+    </message>
+    <message>
+        <source>Lanes since</source>
+        <translation>Bahnen seither</translation>
+    </message>
+    <message>
+        <source>Runs since</source>
+        <translation>Läufe seither</translation>
+    </message>
+    <message>
+        <source>Hours since</source>
+        <translation>Stunden seither</translation>
+    </message>
+    <message>
+        <source>%1 since</source>
+        <comment>litres</comment>
+        <translation>%1 seither</translation>
     </message>
 </context>
 <context>
@@ -3089,6 +4037,129 @@
     </message>
 </context>
 <context>
+    <name>laneward::MachinesPanel</name>
+    <message>
+        <source>%1 (retired)</source>
+        <translation>%1 (ausgemustert)</translation>
+    </message>
+    <message>
+        <source>never recorded</source>
+        <translation>nie eingetragen</translation>
+    </message>
+    <message>
+        <source>no duty yet</source>
+        <translation>noch keine Pflicht</translation>
+    </message>
+    <message>
+        <source>Item</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
+        <source>Duty</source>
+        <translation>Pflicht</translation>
+    </message>
+    <message>
+        <source>Due after</source>
+        <translation>Fällig nach</translation>
+    </message>
+    <message>
+        <source>Last done</source>
+        <translation>Zuletzt</translation>
+    </message>
+    <message>
+        <source>Since then</source>
+        <translation>Seither</translation>
+    </message>
+    <message>
+        <source>Next due</source>
+        <translation>Nächstes Mal</translation>
+    </message>
+    <message>
+        <source>Takes from stock</source>
+        <translation>Aus dem Vorrat</translation>
+    </message>
+    <message>
+        <source>%1 (counter %2 on %3)</source>
+        <translation>%1 (Zähler %2 am %3)</translation>
+    </message>
+    <message>
+        <source>%1 through it</source>
+        <translation>%1 hindurch</translation>
+    </message>
+    <message>
+        <source>Nothing is looked after here yet. Begin with the usual items, or enter your own: every interval is yours to change, and the machine&apos;s own instructions decide.</source>
+        <translation>Hier wird noch nichts gewartet. Mit dem Üblichen beginnen oder Eigenes eingeben: Jeder Abstand lässt sich ändern, und die Anleitung der Maschine entscheidet.</translation>
+    </message>
+    <message>
+        <source>&amp;Machine:</source>
+        <translation>&amp;Maschine:</translation>
+    </message>
+    <message>
+        <source>Show retired ones</source>
+        <translation>Ausgemusterte zeigen</translation>
+    </message>
+    <message>
+        <source>&amp;When last done…</source>
+        <translation>Wann zuletzt &amp;getan…</translation>
+    </message>
+    <message>
+        <source>&amp;Read a counter…</source>
+        <translation>Zähler a&amp;blesen…</translation>
+    </message>
+    <message>
+        <source>machine.csv</source>
+        <translation>maschine.csv</translation>
+    </message>
+    <message>
+        <source>What is looked after</source>
+        <translation>Was gewartet wird</translation>
+    </message>
+    <message>
+        <source>Begin with the &amp;usual items</source>
+        <translation>Mit dem &amp;Üblichen beginnen</translation>
+    </message>
+    <message>
+        <source>&amp;New item…</source>
+        <translation>&amp;Neues Teil…</translation>
+    </message>
+    <message>
+        <source>&amp;Change…</source>
+        <translation>Än&amp;dern…</translation>
+    </message>
+    <message>
+        <source>Retire</source>
+        <translation>Ausmustern</translation>
+    </message>
+    <message>
+        <source>Record &amp;service…</source>
+        <translation>&amp;Wartung eintragen…</translation>
+    </message>
+    <message>
+        <source>The centre: approaches, gutters</source>
+        <translation>Die Anlage: Anläufe, Rinnen</translation>
+    </message>
+    <message>
+        <source>Meters: %1</source>
+        <translation>Zähler: %1</translation>
+    </message>
+    <message>
+        <source>Take up again</source>
+        <translation>Wieder aufnehmen</translation>
+    </message>
+    <message>
+        <source>Type once what was done before this program came</source>
+        <translation>Einmal eingeben, was vor diesem Programm getan wurde</translation>
+    </message>
+    <message>
+        <source>Every duty here has been recorded already</source>
+        <translation>Jede Pflicht hier ist schon eingetragen</translation>
+    </message>
+    <message>
+        <source>Begin with the usual items</source>
+        <translation>Mit dem Üblichen beginnen</translation>
+    </message>
+</context>
+<context>
     <name>laneward::MainWindow</name>
     <message>
         <source>Laneward</source>
@@ -3342,8 +4413,12 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>&amp;Wiederholen:</translation>
     </message>
     <message>
-        <source>Ctrl+1 to 6: Today, Calendar, Lanes, Supplies, Service, Patterns</source>
-        <translation>Strg+1 bis 6: Heute, Kalender, Bahnen, Vorräte, Wartung, Ölmuster</translation>
+        <source>Ctrl+1 to 7: Today, Calendar, Lanes, Supplies, Service, Patterns, History</source>
+        <translation>Strg+1 bis 7: Heute, Kalender, Bahnen, Vorräte, Wartung, Muster, Verlauf</translation>
+    </message>
+    <message>
+        <source>Ctrl+G: the evening step by step; Space: done, Backspace: one step back</source>
+        <translation>Strg+G: der Abend Schritt für Schritt; Leertaste: erledigt, Rücktaste: ein Schritt zurück</translation>
     </message>
 </context>
 <context>
@@ -3449,6 +4524,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>Leave a note for the next shift</source>
         <translation>Übergabenotiz hinterlassen</translation>
+    </message>
+    <message>
+        <source>%1: %2%3, followed up: %4</source>
+        <comment>time: kind, on lane: what was done</comment>
+        <translation>%1: %2%3, geklärt: %4</translation>
     </message>
 </context>
 <context>
@@ -3691,6 +4771,160 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     </message>
 </context>
 <context>
+    <name>laneward::PackForm</name>
+    <message>
+        <source> V</source>
+        <comment>suffix</comment>
+        <translation> V</translation>
+    </message>
+    <message>
+        <source>not read</source>
+        <translation>nicht abgelesen</translation>
+    </message>
+    <message>
+        <source>In which state they were read</source>
+        <translation>In welchem Zustand sie abgelesen wurden</translation>
+    </message>
+    <message>
+        <source>It had run until it was &amp;done</source>
+        <translation>Er war gelaufen, bis er &amp;leer war</translation>
+    </message>
+    <message>
+        <source>&amp;What happened:</source>
+        <translation>&amp;Was geschah:</translation>
+    </message>
+    <message>
+        <source>&amp;Volts:</source>
+        <translation>&amp;Volt:</translation>
+    </message>
+    <message>
+        <source>Wh&amp;en:</source>
+        <translation>W&amp;ann:</translation>
+    </message>
+    <message>
+        <source>N&amp;ote:</source>
+        <translation>Be&amp;merkung:</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>pack, what happened</comment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::PackLimitsForm</name>
+    <message>
+        <source> V</source>
+        <comment>suffix</comment>
+        <translation> V</translation>
+    </message>
+    <message>
+        <source>In which state: %1</source>
+        <translation>In welchem Zustand: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Chemistry:</source>
+        <translation>&amp;Chemie:</translation>
+    </message>
+    <message>
+        <source>&amp;Nominal:</source>
+        <translation>&amp;Nennspannung:</translation>
+    </message>
+    <message>
+        <source>F&amp;ull from:</source>
+        <translation>V&amp;oll ab:</translation>
+    </message>
+    <message>
+        <source>F&amp;it to run from:</source>
+        <translation>Einsatz&amp;fähig ab:</translation>
+    </message>
+    <message>
+        <source>&amp;Spare pack below:</source>
+        <translation>&amp;Ersatzakku unter:</translation>
+    </message>
+    <message>
+        <source>%1: what it is, and the volts that count</source>
+        <comment>pack</comment>
+        <translation>%1: was er ist, und die Volt, die zählen</translation>
+    </message>
+    <message>
+        <source>Volts of %1</source>
+        <comment>pack</comment>
+        <translation>Volt von %1</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::PacksPanel</name>
+    <message>
+        <source>Lanes of each charge</source>
+        <translation>Bahnen jeder Ladung</translation>
+    </message>
+    <message>
+        <source>No charge of it is known yet. Write down when a pack is put on charge and when it is charged.</source>
+        <translation>Noch ist keine Ladung bekannt. Aufschreiben, wann ein Akku ans Ladegerät kommt und wann er geladen ist.</translation>
+    </message>
+    <message>
+        <source>%1: %2 lanes, charged before it was done</source>
+        <translation>%1: %2 Bahnen, geladen, bevor er leer war</translation>
+    </message>
+    <message>
+        <source>%1: %2 lanes until it was done</source>
+        <translation>%1: %2 Bahnen, bis er leer war</translation>
+    </message>
+    <message>
+        <source>Pack</source>
+        <translation>Akku</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Wo</translation>
+    </message>
+    <message>
+        <source>Tonight</source>
+        <translation>Heute Abend</translation>
+    </message>
+    <message>
+        <source>Volts</source>
+        <translation>Volt</translation>
+    </message>
+    <message>
+        <source>Learned</source>
+        <translation>Gelernt</translation>
+    </message>
+    <message>
+        <source>packs.csv</source>
+        <translation>akkus.csv</translation>
+    </message>
+    <message>
+        <source>Packs</source>
+        <translation>Akkus</translation>
+    </message>
+    <message>
+        <source>&amp;Write down…</source>
+        <translation>&amp;Aufschreiben…</translation>
+    </message>
+    <message>
+        <source>&amp;Volts that count…</source>
+        <translation>&amp;Volt, die zählen…</translation>
+    </message>
+    <message>
+        <source>On charge, one at a time</source>
+        <translation>Am Ladegerät, einer nach dem anderen</translation>
+    </message>
+    <message>
+        <source>Charge where air moves, with nothing burning near; unplug the charger before touching its clamps. The pack&apos;s and the charger&apos;s own instructions decide.</source>
+        <translation>Laden, wo Luft sich bewegt und nichts Brennendes in der Nähe ist; das Ladegerät vom Netz trennen, bevor die Klemmen berührt werden. Es gelten die Anleitungen von Akku und Ladegerät.</translation>
+    </message>
+    <message>
+        <source>Working out what packs last…</source>
+        <translation>Es wird berechnet, was die Akkus schaffen…</translation>
+    </message>
+    <message>
+        <source>None has to be charged.</source>
+        <translation>Keiner muss geladen werden.</translation>
+    </message>
+</context>
+<context>
     <name>laneward::PanelList</name>
     <message>
         <source>Save the list</source>
@@ -3707,6 +4941,29 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>%1 could not be written; nothing was changed.</source>
         <translation>%1 konnte nicht geschrieben werden; nichts wurde geändert.</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::PartRows</name>
+    <message>
+        <source>Add a part</source>
+        <translation>Teil hinzufügen</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
+        <source>choose a part</source>
+        <translation>Teil wählen</translation>
+    </message>
+    <message>
+        <source>Amount taken</source>
+        <translation>Entnommene Menge</translation>
+    </message>
+    <message>
+        <source>Take out</source>
+        <translation>Herausnehmen</translation>
     </message>
 </context>
 <context>
@@ -4031,6 +5288,14 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <source>%1, %2</source>
         <comment>person, role</comment>
         <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::PlotView</name>
+    <message>
+        <source>%1; arrow keys walk along it</source>
+        <comment>title</comment>
+        <translation>%1; die Pfeiltasten gehen daran entlang</translation>
     </message>
 </context>
 <context>
@@ -5581,30 +6846,6 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Wird berechnet, was fällig wird …</translation>
     </message>
     <message>
-        <source>No service items are kept yet: brushes, blades, filters, tanks, packs and what else is looked after. A centre file or the demo centre brings them.</source>
-        <translation>Noch wird nichts gewartet: Bürsten, Lippen, Filter, Tanks, Akkus und was sonst gepflegt wird. Eine Center-Datei oder das Demo-Center bringt sie mit.</translation>
-    </message>
-    <message>
-        <source>Only what is &amp;due within four weeks</source>
-        <translation>Nur was in vier Wochen &amp;fällig wird</translation>
-    </message>
-    <message>
-        <source>▬ from 5 % to 95 %, tick at 50 %   ▼ when it fits</source>
-        <translation>▬ von 5 % bis 95 %, Strich bei 50 %   ▼ wann es passt</translation>
-    </message>
-    <message>
-        <source>Record &amp;service…</source>
-        <translation>&amp;Wartung eintragen…</translation>
-    </message>
-    <message>
-        <source>service.csv</source>
-        <translation>wartung.csv</translation>
-    </message>
-    <message>
-        <source>What falls due</source>
-        <translation>Was fällig wird</translation>
-    </message>
-    <message>
         <source>Nothing is looked after here yet.</source>
         <translation>Hier wird noch nichts gewartet.</translation>
     </message>
@@ -5619,6 +6860,22 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>What falls due, and what is wearing?</source>
         <translation>Was wird fällig, und was nutzt sich ab?</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Fällig</translation>
+    </message>
+    <message>
+        <source>Machines</source>
+        <translation>Maschinen</translation>
+    </message>
+    <message>
+        <source>Wear</source>
+        <translation>Verschleiß</translation>
+    </message>
+    <message>
+        <source>Packs</source>
+        <translation>Akkus</translation>
     </message>
 </context>
 <context>
@@ -6834,28 +8091,176 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>&amp;Korrigieren…</translation>
     </message>
     <message>
-        <source>Lanes %1 done as planned</source>
-        <translation>Bahn %1 wie geplant erledigt</translation>
-    </message>
-    <message>
-        <source>Begin lanes %1</source>
-        <translation>Bahn %1 beginnen</translation>
-    </message>
-    <message>
-        <source>Correct the run on lanes %1</source>
-        <translation>Lauf auf Bahn %1 korrigieren</translation>
-    </message>
-    <message>
-        <source>Lanes %1 done with changes</source>
-        <translation>Bahn %1 mit Änderungen erledigt</translation>
-    </message>
-    <message>
-        <source>Unplanned run on lanes %1</source>
-        <translation>Ungeplanter Lauf auf Bahn %1</translation>
-    </message>
-    <message>
         <source>Incident: %1</source>
         <translation>Vorfall: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Guide me</source>
+        <translation>Schritt für Schr&amp;itt</translation>
+    </message>
+    <message>
+        <source>Followed up: %1</source>
+        <translation>Geklärt: %1</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::WearPanel</name>
+    <message>
+        <source>%1 – %2</source>
+        <comment>of what, duty</comment>
+        <translation>%1 – %2</translation>
+    </message>
+    <message>
+        <source>Reading what was replaced…</source>
+        <translation>Was getauscht wurde, wird gelesen …</translation>
+    </message>
+    <message>
+        <source>What was replaced could not be read: %1</source>
+        <translation>Was getauscht wurde, ließ sich nicht lesen: %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>failures, parts</comment>
+        <translation>%1 von %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more failure(s)</source>
+        <translation>
+            <numerusform>%n Ausfall fehlt</numerusform>
+            <numerusform>%n Ausfälle fehlen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing here is replaced yet. Items and their duties are entered on the tab Machines.</source>
+        <translation>Hier wird noch nichts getauscht. Teile und ihre Pflichten werden im Reiter Maschinen eingegeben.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n part(s)</source>
+        <translation>
+            <numerusform>%n Teil</numerusform>
+            <numerusform>%n Teile</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n failure(s)</source>
+        <translation>
+            <numerusform>%n Ausfall</numerusform>
+            <numerusform>%n Ausfälle</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n left out: two replacements at one reading</source>
+        <translation>
+            <numerusform>%n ausgelassen: zweimal getauscht bei einem Zählerstand</numerusform>
+            <numerusform>%n ausgelassen: zweimal getauscht bei einem Zählerstand</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>&amp;Adopt %1</source>
+        <comment>2,400 lanes</comment>
+        <translation>%1 über&amp;nehmen</translation>
+    </message>
+    <message>
+        <source>&amp;Adopt</source>
+        <translation>Über&amp;nehmen</translation>
+    </message>
+    <message>
+        <source>Costs of replacing: %1</source>
+        <comment>of what</comment>
+        <translation>Kosten des Tauschs: %1</translation>
+    </message>
+    <message>
+        <source>Replace %1 after %2</source>
+        <comment>of what, 2,400 lanes</comment>
+        <translation>%1 nach %2 tauschen</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
+        <source>Failed</source>
+        <translation>Ausfälle</translation>
+    </message>
+    <message>
+        <source>Replaced after</source>
+        <translation>Getauscht nach</translation>
+    </message>
+    <message>
+        <source>Best after</source>
+        <translation>Am besten nach</translation>
+    </message>
+    <message>
+        <source>wear.csv</source>
+        <translation>verschleiss.csv</translation>
+    </message>
+    <message>
+        <source>What is replaced</source>
+        <translation>Was getauscht wird</translation>
+    </message>
+    <message>
+        <source>Age &amp;in:</source>
+        <translation>&amp;Einheit:</translation>
+    </message>
+    <message>
+        <source>&amp;together with others of its kind</source>
+        <translation>zusammen mi&amp;t anderen der Art</translation>
+    </message>
+    <message>
+        <source>Costs &amp;planned:</source>
+        <translation>Kosten ge&amp;plant:</translation>
+    </message>
+    <message>
+        <source>after a &amp;failure:</source>
+        <translation>nach Aus&amp;fall:</translation>
+    </message>
+    <message>
+        <source>Part, work, and all that the stopped run costs</source>
+        <translation>Teil, Arbeit und alles, was der abgebrochene Lauf kostet</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>By %1: %2 have failed (%3 to %4)</source>
+        <translation>Bis %1: %2 sind ausgefallen (%3 bis %4)</translation>
+    </message>
+    <message>
+        <source>A failure at %1; about %2 have failed by then</source>
+        <translation>Ein Ausfall bei %1; bis dahin sind etwa %2 ausgefallen</translation>
+    </message>
+    <message>
+        <source>best: %1</source>
+        <translation>am besten: %1</translation>
+    </message>
+    <message>
+        <source>now: %1</source>
+        <translation>jetzt: %1</translation>
+    </message>
+    <message>
+        <source>Failed by age in %1: failures, fit, its 95 % band</source>
+        <translation>Ausfälle nach Alter (%1), 95-%-Band</translation>
+    </message>
+    <message>
+        <source>Failed by age in %1</source>
+        <translation>Ausfälle nach Alter (%1)</translation>
+    </message>
+    <message>
+        <source>No failure is recorded.</source>
+        <translation>Kein Ausfall ist eingetragen.</translation>
+    </message>
+    <message>
+        <source>Cost of %1, by age of replacing in %2</source>
+        <translation>Kosten von %1 nach Tauschalter (%2)</translation>
+    </message>
+    <message>
+        <source>What replacing costs at each age follows from a fit and from both costs.</source>
+        <translation>Was der Tausch in jedem Alter kostet, folgt aus einer Anpassung und beiden Kosten.</translation>
+    </message>
+    <message>
+        <source>Replaced after %1: %2 for %3</source>
+        <translation>Getauscht nach %1: %2 für %3</translation>
     </message>
 </context>
 <context>
@@ -10639,6 +12044,886 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>%1: no loss of capacity can be seen that would leave too few lanes within ten years</source>
         <translation>%1: ein Verlust an Kapazität, der in zehn Jahren zu wenige Bahnen ließe, ist nicht zu erkennen</translation>
+    </message>
+    <message>
+        <source>Rested volts</source>
+        <translation>Ruhespannung</translation>
+    </message>
+    <message>
+        <source>Waste in its tank</source>
+        <translation>Schmutzwasser im Tank</translation>
+    </message>
+    <message>
+        <source>Lanes left on the pack</source>
+        <translation>Bahnen, für die der Akku noch reicht</translation>
+    </message>
+    <message>
+        <source>%1 poured in</source>
+        <translation>%1 eingefüllt</translation>
+    </message>
+    <message>
+        <source>Cleaner poured in</source>
+        <translation>Reiniger eingefüllt</translation>
+    </message>
+    <message>
+        <source>Conditioner poured in</source>
+        <translation>Bahnöl eingefüllt</translation>
+    </message>
+    <message>
+        <source>Note for the next shift</source>
+        <translation>Notiz für die nächste Schicht</translation>
+    </message>
+    <message>
+        <source>V</source>
+        <translation>V</translation>
+    </message>
+    <message>
+        <source>lanes</source>
+        <translation>Bahnen</translation>
+    </message>
+    <message>
+        <source>mL</source>
+        <translation>ml</translation>
+    </message>
+    <message>
+        <source>fl oz</source>
+        <translation>fl oz</translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <translation>etwa %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2, lanes %3: %4</source>
+        <translation>%1 bis %2, Bahnen %3: %4</translation>
+    </message>
+    <message>
+        <source>Note: %1</source>
+        <translation>Notiz: %1</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <translation>%1: %2, %3</translation>
+    </message>
+    <message>
+        <source>step %1 of %2</source>
+        <translation>Schritt %1 von %2</translation>
+    </message>
+    <message>
+        <source>%1: about %2, %3</source>
+        <translation>%1: etwa %2, %3</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n step(s) new</source>
+        <translation>
+            <numerusform>%n step new</numerusform>
+            <numerusform>%n steps new</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n step(s) gone</source>
+        <translation>
+            <numerusform>%n step gone</numerusform>
+            <numerusform>%n steps gone</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n step(s) at another time</source>
+        <translation>
+            <numerusform>%n step at another time</numerusform>
+            <numerusform>%n steps at another time</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The plan has changed: %1. What is done stays done.</source>
+        <translation>Der Plan ist ein anderer: %1. Was erledigt ist, bleibt erledigt.</translation>
+    </message>
+    <message>
+        <source>level</source>
+        <translation>Längsneigung</translation>
+    </message>
+    <message>
+        <source>tilt</source>
+        <translation>Querneigung</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Wann</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Wer</translation>
+    </message>
+    <message>
+        <source>In words</source>
+        <translation>In Worten</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Treatment</source>
+        <translation>Behandlung</translation>
+    </message>
+    <message>
+        <source>%1, version %2</source>
+        <translation>%1, Version %2</translation>
+    </message>
+    <message>
+        <source>Pattern</source>
+        <translation>Muster</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Dauer</translation>
+    </message>
+    <message>
+        <source>Written down</source>
+        <translation>Notiert</translation>
+    </message>
+    <message>
+        <source> (poured %1)</source>
+        <translation> (eingefüllt %1)</translation>
+    </message>
+    <message>
+        <source>Lanes left on this charge</source>
+        <translation>Bahnen mit dieser Ladung</translation>
+    </message>
+    <message>
+        <source>Item</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
+        <source>Duty</source>
+        <translation>Pflicht</translation>
+    </message>
+    <message>
+        <source>Meters</source>
+        <translation>Zählerstände</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Teile</translation>
+    </message>
+    <message>
+        <source>Cost besides parts</source>
+        <translation>Kosten außer Teilen</translation>
+    </message>
+    <message>
+        <source>Finding</source>
+        <translation>Befund</translation>
+    </message>
+    <message>
+        <source>lot %1</source>
+        <translation>Charge %1</translation>
+    </message>
+    <message>
+        <source>%1 at today&apos;s price</source>
+        <translation>%1 zum heutigen Preis</translation>
+    </message>
+    <message>
+        <source>no price known</source>
+        <translation>kein Preis bekannt</translation>
+    </message>
+    <message>
+        <source>Distance</source>
+        <translation>Abstand</translation>
+    </message>
+    <message>
+        <source>Units, board 1 to 39</source>
+        <translation>Einheiten, Leiste 1 bis 39</translation>
+    </message>
+    <message>
+        <source>%1 at %2: %3 mm</source>
+        <translation>%1 bei %2: %3 mm</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Gemessen</translation>
+    </message>
+    <message>
+        <source>Movement</source>
+        <translation>Bewegung</translation>
+    </message>
+    <message>
+        <source>Amounts</source>
+        <translation>Mengen</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Warum</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>Was geschah</translation>
+    </message>
+    <message>
+        <source>poured %1 of conditioner and %2 of cleaner</source>
+        <translation>%1 Bahnöl und %2 Reiniger eingefüllt</translation>
+    </message>
+    <message>
+        <source>counter of runs: %1</source>
+        <translation>Laufzähler: %1</translation>
+    </message>
+    <message>
+        <source>counter of minutes: %1</source>
+        <translation>Minutenzähler: %1</translation>
+    </message>
+    <message>
+        <source>counter of lanes: %1</source>
+        <translation>Bahnzähler: %1</translation>
+    </message>
+    <message>
+        <source>a new counter</source>
+        <translation>neuer Zähler</translation>
+    </message>
+    <message>
+        <source>had run until it was done</source>
+        <translation>war gelaufen, bis er leer war</translation>
+    </message>
+    <message>
+        <source>at %1</source>
+        <translation>bei %1</translation>
+    </message>
+    <message>
+        <source>measured: %1</source>
+        <translation>gemessen: %1</translation>
+    </message>
+    <message>
+        <source>order %1</source>
+        <translation>Bestellung %1</translation>
+    </message>
+    <message>
+        <source>replaces an entry that is not listed</source>
+        <translation>ersetzt einen Eintrag, der nicht aufgeführt ist</translation>
+    </message>
+    <message>
+        <source>replaces the entry of %1</source>
+        <translation>ersetzt den Eintrag vom %1</translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation>Lauf</translation>
+    </message>
+    <message>
+        <source>Fill</source>
+        <translation>Füllung</translation>
+    </message>
+    <message>
+        <source>Levels</source>
+        <translation>Füllstände</translation>
+    </message>
+    <message>
+        <source>Counter</source>
+        <translation>Zähler</translation>
+    </message>
+    <message>
+        <source>Incident</source>
+        <translation>Vorfall</translation>
+    </message>
+    <message>
+        <source>Hand-over</source>
+        <translation>Übergabe</translation>
+    </message>
+    <message>
+        <source>Tape reading</source>
+        <translation>Filmmessung</translation>
+    </message>
+    <message>
+        <source>Inspection</source>
+        <translation>Vermessung</translation>
+    </message>
+    <message>
+        <source>Stock count</source>
+        <translation>Zählung</translation>
+    </message>
+    <message>
+        <source>Stock</source>
+        <translation>Bestand</translation>
+    </message>
+    <message>
+        <source>Pack</source>
+        <translation>Akku</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Item or product</source>
+        <translation>Teil oder Mittel</translation>
+    </message>
+    <message>
+        <source>Meter</source>
+        <translation>Zählerstand</translation>
+    </message>
+    <message>
+        <source>Minutes</source>
+        <translation>Minuten</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Kosten</translation>
+    </message>
+    <message>
+        <source>%1 (does not stand)</source>
+        <translation>%1 (gilt nicht)</translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation>Wasser</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 entry(s)</source>
+        <translation>
+            <numerusform>%1 entry</numerusform>
+            <numerusform>%1 entries</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 from %2 to %3</source>
+        <translation>%1 von %2 bis %3</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 incident(s)</source>
+        <translation>
+            <numerusform>%1 incident</numerusform>
+            <numerusform>%1 incidents</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 part(s) had failed</source>
+        <translation>
+            <numerusform>%1 part had failed</numerusform>
+            <numerusform>%1 parts had failed</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>no incident and no failure</source>
+        <translation>kein Vorfall und kein Ausfall</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 run(s)</source>
+        <translation>
+            <numerusform>%1 Lauf</numerusform>
+            <numerusform>%1 Läufe</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 lane(s) treated</source>
+        <translation>
+            <numerusform>%1 lane treated</numerusform>
+            <numerusform>%1 lanes treated</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>machines at work %1</source>
+        <translation>Maschinen in Arbeit %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 service(s)</source>
+        <translation>
+            <numerusform>%1 service</numerusform>
+            <numerusform>%1 services</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>service work %1</source>
+        <translation>Wartungsarbeit %1</translation>
+    </message>
+    <message>
+        <source>cost %1, of it parts %2</source>
+        <translation>Kosten %1, davon Teile %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 lane(s) treated by the machine</source>
+        <translation>
+            <numerusform>%1 lane treated by the machine</numerusform>
+            <numerusform>%1 lanes treated by the machine</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 lanes between failures on average (%2 failed)</source>
+        <translation>im Mittel %1 Bahnen zwischen Ausfällen (%2 ausgefallen)</translation>
+    </message>
+    <message>
+        <source>nothing had failed</source>
+        <translation>nichts war ausgefallen</translation>
+    </message>
+    <message>
+        <source>service costs %1</source>
+        <translation>Wartung kostet %1</translation>
+    </message>
+    <message>
+        <source>service costs %1 per 1,000 lanes</source>
+        <translation>Wartung kostet %1 je 1.000 Bahnen</translation>
+    </message>
+    <message>
+        <source>parts %1</source>
+        <translation>Teile %1</translation>
+    </message>
+    <message>
+        <source>cushion brush</source>
+        <translation>Auflagebürste</translation>
+    </message>
+    <message>
+        <source>buffer brush</source>
+        <translation>Verteilbürste</translation>
+    </message>
+    <message>
+        <source>squeegee</source>
+        <translation>Abzieher</translation>
+    </message>
+    <message>
+        <source>cloth roll</source>
+        <translation>Tuchrolle</translation>
+    </message>
+    <message>
+        <source>filter</source>
+        <translation>Filter</translation>
+    </message>
+    <message>
+        <source>nozzles and lines</source>
+        <translation>Düsen und Leitungen</translation>
+    </message>
+    <message>
+        <source>wheels and belts</source>
+        <translation>Räder und Riemen</translation>
+    </message>
+    <message>
+        <source>charger</source>
+        <translation>Ladegerät</translation>
+    </message>
+    <message>
+        <source>approaches</source>
+        <translation>Anläufe</translation>
+    </message>
+    <message>
+        <source>gutters</source>
+        <translation>Rinnen</translation>
+    </message>
+    <message>
+        <source>something else</source>
+        <translation>etwas anderes</translation>
+    </message>
+    <message>
+        <source>inspect</source>
+        <translation>prüfen</translation>
+    </message>
+    <message>
+        <source>clean</source>
+        <translation>reinigen</translation>
+    </message>
+    <message>
+        <source>turn</source>
+        <translation>wenden</translation>
+    </message>
+    <message>
+        <source>replace</source>
+        <translation>ersetzen</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation>leeren</translation>
+    </message>
+    <message>
+        <source>calibrate</source>
+        <translation>einstellen</translation>
+    </message>
+    <message>
+        <source>runs</source>
+        <translation>Läufe</translation>
+    </message>
+    <message>
+        <source>hours of work</source>
+        <translation>Arbeitsstunden</translation>
+    </message>
+    <message>
+        <source>liquid through it</source>
+        <translation>Flüssigkeit</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>Tage</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 lane(s)</source>
+        <translation>
+            <numerusform>%1 Bahn</numerusform>
+            <numerusform>%1 Bahnen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 day(s)</source>
+        <translation>
+            <numerusform>%1 Tag</numerusform>
+            <numerusform>%1 Tage</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source> or </source>
+        <translation> oder </translation>
+    </message>
+    <message>
+        <source>on %1</source>
+        <translation>am %1</translation>
+    </message>
+    <message>
+        <source>%1 %2 (%3 there)</source>
+        <translation>%1 %2 (%3 da)</translation>
+    </message>
+    <message>
+        <source>best replaced after %1 (from %2 on, no end is known)</source>
+        <translation>am besten nach %1 getauscht (von %2 an, ein Ende ist nicht bekannt)</translation>
+    </message>
+    <message>
+        <source>best replaced after %1 (%2 to %3)</source>
+        <translation>am besten nach %1 getauscht (%2 bis %3)</translation>
+    </message>
+    <message>
+        <source>%1: half of them last %2 or longer. Type what a replacement costs, planned and after a failure: from that follows when it is best done.</source>
+        <translation>%1: Die Hälfte hält %2 oder länger. Eingeben, was ein Tausch kostet, geplant und nach einem Ausfall: Daraus folgt, wann er am besten geschieht.</translation>
+    </message>
+    <message>
+        <source>now it is after %1</source>
+        <translation>jetzt nach %1</translation>
+    </message>
+    <message>
+        <source>now it does not depend on that</source>
+        <translation>jetzt hängt es davon nicht ab</translation>
+    </message>
+    <message>
+        <source>%1: %2; %3.</source>
+        <translation>%1: %2; %3.</translation>
+    </message>
+    <message>
+        <source>%1: no replacement is recorded yet; how long it lasts is learned from the second one on.</source>
+        <translation>%1: Noch ist kein Tausch eingetragen; wie lange es hält, lernt das Programm ab dem zweiten.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %2 of %3 known parts failed; when it is best replaced is told after %n more failure(s).</source>
+        <translation>
+            <numerusform>%1: %2 von %3 bekannten Teilen sind ausgefallen; wann am besten getauscht wird, steht nach %n weiterem Ausfall da.</numerusform>
+            <numerusform>%1: %2 von %3 bekannten Teilen sind ausgefallen; wann am besten getauscht wird, steht nach %n weiteren Ausfällen da.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>lead-acid, flooded</source>
+        <translation>Blei, nass</translation>
+    </message>
+    <message>
+        <source>lead-acid, AGM</source>
+        <translation>Blei, AGM</translation>
+    </message>
+    <message>
+        <source>lead-acid, gel</source>
+        <translation>Blei, Gel</translation>
+    </message>
+    <message>
+        <source>lithium iron phosphate</source>
+        <translation>Lithium-Eisenphosphat</translation>
+    </message>
+    <message>
+        <source>another chemistry</source>
+        <translation>andere Chemie</translation>
+    </message>
+    <message>
+        <source>just charged</source>
+        <translation>frisch geladen</translation>
+    </message>
+    <message>
+        <source>rested</source>
+        <translation>ausgeruht</translation>
+    </message>
+    <message>
+        <source>under load</source>
+        <translation>unter Last</translation>
+    </message>
+    <message>
+        <source>volts read</source>
+        <translation>Volt abgelesen</translation>
+    </message>
+    <message>
+        <source>put on the machine</source>
+        <translation>auf die Maschine gesetzt</translation>
+    </message>
+    <message>
+        <source>put on charge</source>
+        <translation>ans Ladegerät gehängt</translation>
+    </message>
+    <message>
+        <source>charged</source>
+        <translation>geladen</translation>
+    </message>
+    <message>
+        <source>on charge since %1</source>
+        <translation>am Ladegerät seit %1</translation>
+    </message>
+    <message>
+        <source>on the machine</source>
+        <translation>auf der Maschine</translation>
+    </message>
+    <message>
+        <source>beside the machine</source>
+        <translation>neben der Maschine</translation>
+    </message>
+    <message>
+        <source>; nobody wrote when it was charged</source>
+        <translation>; niemand hat aufgeschrieben, wann er geladen wurde</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s) since it was charged</source>
+        <translation>
+            <numerusform>%n Bahn seit dem Laden</numerusform>
+            <numerusform>%n Bahnen seit dem Laden</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>: %1 to %2 full</source>
+        <translation>: zu %1 bis %2 voll</translation>
+    </message>
+    <message numerus="yes">
+        <source>about %n lane(s) left</source>
+        <translation>
+            <numerusform>noch etwa %n Bahn</numerusform>
+            <numerusform>noch etwa %n Bahnen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>tonight %n lane(s)</source>
+        <translation>
+            <numerusform>heute Abend %n Bahn</numerusform>
+            <numerusform>heute Abend %n Bahnen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>: read its rested volts to know whether it lasts</source>
+        <translation>: die Ruhespannung ablesen, um zu wissen, ob er reicht</translation>
+    </message>
+    <message>
+        <source>: it lasts (%1)</source>
+        <translation>: er reicht (%1)</translation>
+    </message>
+    <message>
+        <source>: it probably lasts (%1)</source>
+        <translation>: er reicht wahrscheinlich (%1)</translation>
+    </message>
+    <message>
+        <source>: it may not last (%1)</source>
+        <translation>: er reicht vielleicht nicht (%1)</translation>
+    </message>
+    <message>
+        <source>no charge is known yet: planning goes by the machine&apos;s setting</source>
+        <translation>noch ist keine Ladung bekannt: geplant wird nach der Einstellung der Maschine</translation>
+    </message>
+    <message>
+        <source>about %1 lanes a charge, in 19 of 20 cases at least %2</source>
+        <translation>etwa %1 Bahnen je Ladung, in 19 von 20 Fällen mindestens %2</translation>
+    </message>
+    <message numerus="yes">
+        <source> (%n charge(s)</source>
+        <translation>
+            <numerusform> (%n Ladung</numerusform>
+            <numerusform> (%n Ladungen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>, %1 of them cut short</source>
+        <translation>, davon %1 vorzeitig beendet</translation>
+    </message>
+    <message>
+        <source>%1 to %2: %3</source>
+        <translation>%1 bis %2: %3</translation>
+    </message>
+    <message>
+        <source> (then another one first)</source>
+        <translation> (dann erst ein anderer)</translation>
+    </message>
+    <message>
+        <source> (full %1 too late)</source>
+        <translation> (%1 zu spät voll)</translation>
+    </message>
+    <message>
+        <source>%1 fades: fewer than %2 lanes, as the busiest night took, about %3 (%4 to %5).</source>
+        <translation>%1 lässt nach: weniger als %2 Bahnen, so viele wie der stärkste Abend brauchte, etwa im %3 (%4 bis %5).</translation>
+    </message>
+    <message>
+        <source>No packs are kept yet: add one among the machine&apos;s items.</source>
+        <translation>Noch sind keine Akkus angelegt: einen unter den Teilen der Maschine hinzufügen.</translation>
+    </message>
+    <message>
+        <source>%1 may not last tonight: %2 for %3 lanes.</source>
+        <translation>%1 reicht heute Abend vielleicht nicht: %2 für %3 Bahnen.</translation>
+    </message>
+    <message>
+        <source>All packs last tonight, as far as is known; on charge now: %1.</source>
+        <translation>Alle Akkus reichen heute Abend, soweit bekannt; jetzt am Ladegerät: %1.</translation>
+    </message>
+    <message>
+        <source>All packs last tonight, as far as is known; none has to be charged now.</source>
+        <translation>Alle Akkus reichen heute Abend, soweit bekannt; keiner muss jetzt geladen werden.</translation>
+    </message>
+    <message>
+        <source>Look at tonight: who plays where, and what is to be run</source>
+        <translation>Den Abend ansehen: wer wo spielt und was zu fahren ist</translation>
+    </message>
+    <message>
+        <source>%1: charger off and unplugged; read the rested pack&apos;s volts</source>
+        <translation>%1: Ladegerät aus und ausgesteckt; Spannung des ausgeruhten Akkus ablesen</translation>
+    </message>
+    <message>
+        <source>%1: read all levels</source>
+        <translation>%1: alle Füllstände ablesen</translation>
+    </message>
+    <message>
+        <source>%1: look over cloth, brushes and blades; nothing drips</source>
+        <translation>%1: Tuch, Bürsten und Abzieher ansehen; nichts tropft</translation>
+    </message>
+    <message>
+        <source>%1: waste into the marked container; fill up the tanks</source>
+        <translation>%1: Schmutzwasser in den gekennzeichneten Behälter; Tanks auffüllen</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no number; nothing was recorded. Leave the blank empty if it was not read</source>
+        <translation>&apos;%1&apos; ist keine Zahl; nichts wurde erfasst. Das Feld leer lassen, wenn nicht abgelesen wurde</translation>
+    </message>
+    <message>
+        <source>A pack gives 0 to %2 volts; nothing was recorded. Look at what was typed</source>
+        <translation>Ein Akku gibt 0 bis %2 Volt; nichts wurde erfasst. Bitte die Eingabe ansehen</translation>
+    </message>
+    <message>
+        <source>%1: between 0 and %2; nothing was recorded. Look at what was typed</source>
+        <translation>%1: zwischen 0 und %2; nichts wurde erfasst. Bitte die Eingabe ansehen</translation>
+    </message>
+    <message>
+        <source>A pack gives 0 to %2 lanes; nothing was recorded. Look at what was typed</source>
+        <translation>Ein Akku reicht für 0 bis %2 Bahnen; nichts wurde erfasst. Bitte die Eingabe ansehen</translation>
+    </message>
+    <message>
+        <source>%1: &apos;%2&apos; is no date; write dates like %3, with commas between</source>
+        <translation>%1: „%2“ ist kein Datum; Tage wie %3 schreiben, mit Kommas dazwischen</translation>
+    </message>
+    <message>
+        <source>%1 has been recorded and stays, so that its history keeps its name; give it a longer interval, or retire the item</source>
+        <translation>%1 wurde schon eingetragen und bleibt, damit die Geschichte den Namen behält; einen längeren Abstand geben oder das Teil ausmustern</translation>
+    </message>
+    <message>
+        <source>%1: &apos;%2&apos; is no date; write it like %3</source>
+        <translation>%1: „%2“ ist kein Datum; so schreiben: %3</translation>
+    </message>
+    <message>
+        <source>%1: &apos;%2&apos; is no number of nothing or more</source>
+        <translation>%1: „%2“ ist keine Zahl ab null</translation>
+    </message>
+    <message>
+        <source>%1: say how much was done since then (%2); a good guess will do</source>
+        <translation>%1: sagen, wie viel seither getan wurde (%2); eine gute Schätzung genügt</translation>
+    </message>
+    <message>
+        <source>%1: say on which day it was last done</source>
+        <translation>%1: sagen, an welchem Tag es zuletzt getan wurde</translation>
+    </message>
+    <message>
+        <source>%1: is no pack, and has a pack&apos;s volts</source>
+        <translation>%1: ist kein Akku und hat Voltwerte eines Akkus</translation>
+    </message>
+    <message>
+        <source>there is no pack &apos;%1&apos;; nothing was recorded</source>
+        <translation>es gibt keinen Akku „%1“; nichts wurde eingetragen</translation>
+    </message>
+    <message>
+        <source>%1: %2 is still to come; a pack is recorded when it is handled</source>
+        <translation>%1: %2 liegt noch vor uns; ein Akku wird eingetragen, wenn etwas mit ihm geschieht</translation>
+    </message>
+    <message>
+        <source>%1: a reading needs the volts</source>
+        <translation>%1: zu einer Ablesung gehören die Volt</translation>
+    </message>
+    <message>
+        <source>the file &apos;%1&apos; has no name, or one that is too long; nothing was attached</source>
+        <translation>die Datei &apos;%1&apos; hat keinen oder einen zu langen Namen; nichts wurde angehängt</translation>
+    </message>
+    <message>
+        <source>%1 has %2 bytes; at most %3 can be attached. Nothing was attached</source>
+        <translation>%1 hat %2 Bytes; höchstens %3 können angehängt werden. Nichts wurde angehängt</translation>
+    </message>
+    <message>
+        <source>%1 is empty; nothing was attached</source>
+        <translation>%1 ist leer; nichts wurde angehängt</translation>
+    </message>
+    <message>
+        <source>%1 is no PNG, JPEG, WebP or PDF; nothing else can be attached. Nothing was attached</source>
+        <translation>%1 ist weder PNG noch JPEG, WebP oder PDF; anderes kann nicht angehängt werden. Nichts wurde angehängt</translation>
+    </message>
+    <message>
+        <source>the content of the attachment &apos;%1&apos; is not the one that was added</source>
+        <translation>der Inhalt des Anhangs &apos;%1&apos; ist nicht der, der hinzugefügt wurde</translation>
+    </message>
+    <message>
+        <source>%1 was not attached: files belong to a service or an incident that is recorded</source>
+        <translation>%1 wurde nicht angehängt: Dateien gehören zu einer festgehaltenen Wartung oder einem Vorfall</translation>
+    </message>
+    <message>
+        <source>%1 was not attached: its content is not in this database any more</source>
+        <translation>%1 wurde nicht angehängt: Der Inhalt ist nicht mehr in dieser Datenbank</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read; nothing was attached</source>
+        <translation>%1 ist nicht lesbar; nichts wurde angehängt</translation>
+    </message>
+    <message>
+        <source>the attachment &apos;%1&apos; belongs to no service and no incident</source>
+        <translation>der Anhang &apos;%1&apos; gehört zu keiner Wartung und keinem Vorfall</translation>
+    </message>
+    <message>
+        <source>the content &apos;%1&apos; belongs to no attachment</source>
+        <translation>der Inhalt &apos;%1&apos; gehört zu keinem Anhang</translation>
+    </message>
+    <message>
+        <source>the incident &apos;%1&apos; follows up one that does not exist</source>
+        <translation>der Vorfall &apos;%1&apos; antwortet auf einen, den es nicht gibt</translation>
+    </message>
+    <message>
+        <source>On charge, one at a time</source>
+        <translation>Am Ladegerät, einer nach dem anderen</translation>
+    </message>
+    <message>
+        <source>%1 no longer falls due about %2.</source>
+        <translation>%1 wird nicht mehr etwa am %2 fällig.</translation>
+    </message>
+    <message>
+        <source>%1 falls due too, about %2.</source>
+        <translation>%1 wird auch fällig, etwa am %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 falls due %n day(s) earlier (%2).</source>
+        <translation>
+            <numerusform>%1 wird %n Tag früher fällig (%2).</numerusform>
+            <numerusform>%1 wird %n Tage früher fällig (%2).</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 falls due %n day(s) later (%2).</source>
+        <translation>
+            <numerusform>%1 wird %n Tag später fällig (%2).</numerusform>
+            <numerusform>%1 wird %n Tage später fällig (%2).</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more duty(s) fall due on other days.</source>
+        <translation>
+            <numerusform>%n weitere Aufgabe wird an einem anderen Tag fällig.</numerusform>
+            <numerusform>%n weitere Aufgaben werden an anderen Tagen fällig.</numerusform>
+        </translation>
     </message>
 </context>
 </TS>

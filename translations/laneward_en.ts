@@ -79,6 +79,13 @@
             <numerusform>%n events will be late</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n incident(s) or reading(s) to be followed up</source>
+        <translation>
+            <numerusform>%n incident or reading to be followed up</numerusform>
+            <numerusform>%n incidents or readings to be followed up</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>HouseData</name>
@@ -308,6 +315,16 @@
         <translation>
             <numerusform>%n lane beyond the tolerance, worst: %1</numerusform>
             <numerusform>%n lanes beyond the tolerance, worst: %1</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>laneward::GuideView</name>
+    <message numerus="yes">
+        <source>%n step(s) left out: see the list.</source>
+        <translation>
+            <numerusform>%n step left out: see the list.</numerusform>
+            <numerusform>%n steps left out: see the list.</numerusform>
         </translation>
     </message>
 </context>
@@ -641,6 +658,37 @@
     </message>
 </context>
 <context>
+    <name>laneward::WearPanel</name>
+    <message numerus="yes">
+        <source>%n more failure(s)</source>
+        <translation>
+            <numerusform>%n more failure</numerusform>
+            <numerusform>%n more failures</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n part(s)</source>
+        <translation>
+            <numerusform>%n part</numerusform>
+            <numerusform>%n parts</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n failure(s)</source>
+        <translation>
+            <numerusform>%n failure</numerusform>
+            <numerusform>%n failures</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n left out: two replacements at one reading</source>
+        <translation>
+            <numerusform>%n left out: two replacements at one reading</numerusform>
+            <numerusform>%n left out: two replacements at one reading</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>wording</name>
     <message numerus="yes">
         <source>a further machine (%n in all)</source>
@@ -836,6 +884,146 @@
         <translation>
             <numerusform>1 day left</numerusform>
             <numerusform>%n days left</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n step(s) new</source>
+        <translation>
+            <numerusform>%n step new</numerusform>
+            <numerusform>%n steps new</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n step(s) gone</source>
+        <translation>
+            <numerusform>%n step gone</numerusform>
+            <numerusform>%n steps gone</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n step(s) at another time</source>
+        <translation>
+            <numerusform>%n step at another time</numerusform>
+            <numerusform>%n steps at another time</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 entry(s)</source>
+        <translation>
+            <numerusform>%1 entry</numerusform>
+            <numerusform>%1 entries</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 incident(s)</source>
+        <translation>
+            <numerusform>%1 incident</numerusform>
+            <numerusform>%1 incidents</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 part(s) had failed</source>
+        <translation>
+            <numerusform>%1 part had failed</numerusform>
+            <numerusform>%1 parts had failed</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 run(s)</source>
+        <translation>
+            <numerusform>%1 run</numerusform>
+            <numerusform>%1 runs</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 lane(s) treated</source>
+        <translation>
+            <numerusform>%1 lane treated</numerusform>
+            <numerusform>%1 lanes treated</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 service(s)</source>
+        <translation>
+            <numerusform>%1 service</numerusform>
+            <numerusform>%1 services</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 lane(s) treated by the machine</source>
+        <translation>
+            <numerusform>%1 lane treated by the machine</numerusform>
+            <numerusform>%1 lanes treated by the machine</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 lane(s)</source>
+        <translation>
+            <numerusform>%1 lane</numerusform>
+            <numerusform>%1 lanes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 day(s)</source>
+        <translation>
+            <numerusform>%1 day</numerusform>
+            <numerusform>%1 days</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %2 of %3 known parts failed; when it is best replaced is told after %n more failure(s).</source>
+        <translation>
+            <numerusform>%1: %2 of %3 known parts failed; when it is best replaced is told after %n more failure.</numerusform>
+            <numerusform>%1: %2 of %3 known parts failed; when it is best replaced is told after %n more failures.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s) since it was charged</source>
+        <translation>
+            <numerusform>%n lane since it was charged</numerusform>
+            <numerusform>%n lanes since it was charged</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>about %n lane(s) left</source>
+        <translation>
+            <numerusform>about %n lane left</numerusform>
+            <numerusform>about %n lanes left</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>tonight %n lane(s)</source>
+        <translation>
+            <numerusform>tonight %n lane</numerusform>
+            <numerusform>tonight %n lanes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source> (%n charge(s)</source>
+        <translation>
+            <numerusform> (%n charge</numerusform>
+            <numerusform> (%n charges</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 falls due %n day(s) earlier (%2).</source>
+        <translation>
+            <numerusform>%1 falls due %n day earlier (%2).</numerusform>
+            <numerusform>%1 falls due %n days earlier (%2).</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 falls due %n day(s) later (%2).</source>
+        <translation>
+            <numerusform>%1 falls due %n day later (%2).</numerusform>
+            <numerusform>%1 falls due %n days later (%2).</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more duty(s) fall due on other days.</source>
+        <translation>
+            <numerusform>%n more duty falls due on another day.</numerusform>
+            <numerusform>%n more duties fall due on other days.</numerusform>
         </translation>
     </message>
 </context>

@@ -13,7 +13,7 @@ namespace {
 
 using Of = GuideBlank::Of;
 
-constexpr double mostVolts = 60;               // above every pack of a lane machine, and the limit of extra-low voltage
+constexpr double mostTypedVolts = double(mostVolts.value) / 1'000;
 constexpr double fluidOunce = 29'573.5295625;  // microlitres; NIST Handbook 44, appendix C (from memory)
 constexpr double millilitre = 1'000;
 
@@ -164,7 +164,7 @@ QString expectedText(const GuideBlank& blank, const MachineLevels& now, const Sp
 }
 
 std::optional<Finding> faultOf(const GuideBlank& blank, double number, const Speech& speech) {
-    const double most = blank.of == Of::Volts       ? mostVolts
+    const double most = blank.of == Of::Volts       ? mostTypedVolts
                         : blank.of == Of::LanesLeft ? blank.mostLanes
                                                     : std::ceil(double(blank.most.value) / unitSize(speech.units));
     if (number >= 0 && number <= most) return std::nullopt;
