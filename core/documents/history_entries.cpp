@@ -67,6 +67,8 @@ public:
             entry.personName = m_names.person(record.person);
             entry.when = dateTimeText(entry.at, m_speech);
             tell(record, entry);
+            entry.of = *m_shared.insert(entry.of);
+            entry.laneText = *m_shared.insert(entry.laneText);
             if (isWithdrawal(record)) entry.words = joined({say(QT_TRANSLATE_NOOP("wording", "withdrawn")), entry.words});
             m_entries.push_back(std::move(entry));
         }
@@ -83,7 +85,7 @@ public:
     }
 
 private:
-    void tell(const RunLog& run, HistoryEntry& entry) {
+    void tell(const RunLog& run, HistoryEntry& entry) const {
         entry.kind = HistoryKind::Run;
         ofMachine(run.machine, entry);
         LaneSet lanes;
@@ -176,7 +178,7 @@ private:
         entry.words = joined(facts);
     }
 
-    void tell(const Incident& incident, HistoryEntry& entry) {
+    void tell(const Incident& incident, HistoryEntry& entry) const {
         entry.kind = HistoryKind::Incident;
         ofMachine(incident.machine, entry);
         if (incident.lane > 0) onLanes({incident.lane}, entry);
@@ -188,7 +190,7 @@ private:
         entry.words = shown(note.text);
     }
 
-    void tell(const TapeReading& reading, HistoryEntry& entry) {
+    void tell(const TapeReading& reading, HistoryEntry& entry) const {
         entry.kind = HistoryKind::Tape;
         ofMachine(reading.machine, entry);
         onLanes({reading.lane}, entry);
@@ -197,7 +199,7 @@ private:
                     say(QT_TRANSLATE_NOOP("wording", "at %1")).arg(lengthText(reading.distance, m_speech)), shown(reading.note)});
     }
 
-    void tell(const Inspection& inspection, HistoryEntry& entry) {
+    void tell(const Inspection& inspection, HistoryEntry& entry) const {
         entry.kind = HistoryKind::Inspection;
         onLanes({inspection.lane}, entry);
         entry.words = joined(
@@ -251,10 +253,9 @@ private:
         entry.machineName = m_names.machine(machine);
     }
 
-    /// The same few sets of lanes come again and again.
-    void onLanes(const LaneSet& lanes, HistoryEntry& entry) {
+    static void onLanes(const LaneSet& lanes, HistoryEntry& entry) {
         entry.lanes = lanes;
-        entry.laneText = *m_laneTexts.insert(lanes.text());
+        entry.laneText = lanes.text();
     }
 
     /// A correction says what it replaces.
@@ -278,7 +279,7 @@ private:
     HistoryNames m_names;
     const SeasonState& m_season;
     const Speech& m_speech;
-    QSet<QString> m_laneTexts;
+    QSet<QString> m_shared;  ///< the same few lanes, items and products come again and again
     std::vector<HistoryEntry> m_entries;
 };
 
