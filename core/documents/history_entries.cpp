@@ -69,6 +69,8 @@ public:
             entry.personName = m_names.person(record.person);
             entry.when = dateTimeText(entry.at, m_speech);
             tell(record, entry);
+            entry.of = *m_shared.insert(entry.of);
+            entry.laneText = *m_shared.insert(entry.laneText);
             if (isWithdrawal(record)) entry.words = joined({say(QT_TRANSLATE_NOOP("wording", "withdrawn")), entry.words});
             m_entries.push_back(std::move(entry));
         }
@@ -85,7 +87,7 @@ public:
     }
 
 private:
-    void tell(const RunLog& run, HistoryEntry& entry) {
+    void tell(const RunLog& run, HistoryEntry& entry) const {
         entry.kind = HistoryKind::Run;
         ofMachine(run.machine, entry);
         LaneSet lanes;
@@ -190,7 +192,7 @@ private:
         entry.words = joined(facts << shown(reading.note));
     }
 
-    void tell(const Incident& incident, HistoryEntry& entry) {
+    void tell(const Incident& incident, HistoryEntry& entry) const {
         entry.kind = HistoryKind::Incident;
         ofMachine(incident.machine, entry);
         if (incident.lane > 0) onLanes({incident.lane}, entry);
@@ -202,7 +204,7 @@ private:
         entry.words = shown(note.text);
     }
 
-    void tell(const TapeReading& reading, HistoryEntry& entry) {
+    void tell(const TapeReading& reading, HistoryEntry& entry) const {
         entry.kind = HistoryKind::Tape;
         ofMachine(reading.machine, entry);
         onLanes({reading.lane}, entry);
@@ -211,7 +213,7 @@ private:
                     say(QT_TRANSLATE_NOOP("wording", "at %1")).arg(lengthText(reading.distance, m_speech)), shown(reading.note)});
     }
 
-    void tell(const Inspection& inspection, HistoryEntry& entry) {
+    void tell(const Inspection& inspection, HistoryEntry& entry) const {
         entry.kind = HistoryKind::Inspection;
         onLanes({inspection.lane}, entry);
         entry.words = joined(
@@ -265,10 +267,9 @@ private:
         entry.machineName = m_names.machine(machine);
     }
 
-    /// The same few sets of lanes come again and again.
-    void onLanes(const LaneSet& lanes, HistoryEntry& entry) {
+    static void onLanes(const LaneSet& lanes, HistoryEntry& entry) {
         entry.lanes = lanes;
-        entry.laneText = *m_laneTexts.insert(lanes.text());
+        entry.laneText = lanes.text();
     }
 
     /// A correction says what it replaces.
@@ -292,7 +293,7 @@ private:
     HistoryNames m_names;
     const SeasonState& m_season;
     const Speech& m_speech;
-    QSet<QString> m_laneTexts;
+    QSet<QString> m_shared;  ///< the same few lanes, items and products come again and again
     std::vector<HistoryEntry> m_entries;
 };
 

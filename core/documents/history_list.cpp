@@ -151,7 +151,7 @@ HistorySheet historySheet(const HistoryList& list, const std::vector<HistoryColu
 }
 
 QByteArray historyListCsv(const HistoryList& list, const Speech& speech) {
-    constexpr qsizetype usualLength = 280;
+    constexpr qsizetype usualLength = 420;  // bytes that are never written take no memory
     CsvWriter csv(qsizetype(list.rows.size() + 1) * usualLength);
     csv.plain("happened_at,kind,machine,lanes,person,item_or_product,what,meter,minutes,cost_minor,stands,id,corrects\r\n");
     QByteArrayList kinds;
