@@ -46,6 +46,7 @@ public:
             }
             done += double(lanes);
         }
+        if (done > able / 4) swap(m_today, done > 0.8 * able);  // tonight begins with a full one
     }
 
 private:

@@ -49,16 +49,22 @@ void takePack(MachineLevels& levels, const std::vector<PackState>& packs, const 
     }
 }
 
-MachineLevels levelsNow(const SeasonState& season, const std::vector<RunLog>& runs, const Machine& machine,
-                        const MachineLimits& limits, const std::vector<PackState>& packs, Instant now) {
+/// The past as it was written down.
+struct Known {
+    const std::vector<RunLog>& runs;  ///< that stand
+    const std::vector<PackState>& packs;
+};
+
+MachineLevels levelsNow(const SeasonState& season, const Known& known, const Machine& machine, const MachineLimits& limits,
+                        Instant now) {
     const Instant dawn = dayOf(season.centre, dateOf(season.centre, now)).begin;
     MachineLevels levels = levelsAtDawn(season, machine, limits, dawn, now);
     const Instant measuredAt = levels.at;
-    for (const RunLog& run : runs) {
+    for (const RunLog& run : known.runs) {
         if (run.machine == machine.id && run.time.end > measuredAt && run.time.end <= now) takeRun(levels, run.use);
     }
     levels.at = now;
-    takePack(levels, packs, limits, measuredAt == dawn ? Instant{} : measuredAt);
+    takePack(levels, known.packs, limits, measuredAt == dawn ? Instant{} : measuredAt);
     return levels;
 }
 
@@ -115,7 +121,7 @@ State planningState(const SeasonState& season, Instant now) {
     const std::vector<PackState> packs = packsOf(season, now);
     for (const Machine& machine : season.centre.machines) {
         state.limits.push_back(limitsOf(season, machine, packs, now));
-        state.levels.push_back(levelsNow(season, runs, machine, state.limits.back(), packs, now));
+        state.levels.push_back(levelsNow(season, {runs, packs}, machine, state.limits.back(), now));
     }
     state.committed = committedJobs(season, runs, dateOf(season.centre, now).addDays(-1));
     state.history = treatmentsUntil(season, now);

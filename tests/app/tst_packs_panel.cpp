@@ -126,6 +126,7 @@ void PacksPanelTest::writesDownByKeyboardAndUndoes() {
     QVERIFY(desk.part<QCheckBox>("packSpent")->isVisible());
     desk.part<QCheckBox>("packSpent")->setFocus();
     QTest::keyClick(desk.part<QCheckBox>("packSpent"), Qt::Key_Space);
+    desk.part<QDoubleSpinBox>("packVolts")->setFocus();
     QTest::keyClick(desk.part<QDoubleSpinBox>("packVolts"), Qt::Key_Return);
     QVERIFY2(list->isVisible(), qPrintable(desk.problems()));
     QCOMPARE(session().season().packReadings.size(), before + 1);

@@ -227,12 +227,12 @@ std::vector<ServiceItem> serviceItems() {
 }
 
 std::vector<PackReading> packReadings() {
-    PackReading put{operation(94), at(440), PersonId{"ben"}, {"pack"}, PackDeed::OnCharge, Millivolts{23'900}};
+    PackReading put{operation(96), at(440), PersonId{"ben"}, {"pack"}, PackDeed::OnCharge, Millivolts{23'900}};
     put.state = VoltageState::UnderLoad;
     put.spent = true;
     put.note = "Slow on the last pair";
     PackReading gone = put;
-    gone.id = operation(95);
+    gone.id = operation(97);
     gone.at = at(439);
     gone.volts = {};
     gone.withdrawn = true;

@@ -13,6 +13,7 @@ namespace {
 
 constexpr double air = 1.1;
 constexpr int ticks = 4;
+constexpr double roundLanes = 5.0 * ticks;
 
 QString say(const char* source) { return QCoreApplication::translate("laneward::PacksPanel", source); }
 
@@ -40,7 +41,7 @@ PlotContent packPlot(const PackShown& shown, const Speech& speech) {
     std::sort(plot.stops.begin(), plot.stops.end(), [](const PlotStop& a, const PlotStop& b) { return a.at.x() < b.at.x(); });
     const double width = std::max(1.0, last->day - first->day);
     plot.x = {first->day - width * 0.03, last->day + width * 0.03};
-    plot.y = {0, std::max(1.0, most * air)};
+    plot.y = {0, std::max(1.0, std::ceil(most * air / roundLanes)) * roundLanes};
     for (int n = 0; n <= ticks; ++n) {
         const double day = first->day + width * n / ticks;
         plot.xTicks.push_back({day, speech.locale.toString(dateOfDay(day), QLocale::ShortFormat)});
