@@ -156,7 +156,7 @@ void PacksPanelTest::whatCannotBeIsSaid() {
 void PacksPanelTest::theVoltsThatCount() {
     Desk desk(session());
     desk.choose(heronPack);
-    const int steps = session().undoStack().count();
+    const int steps = session().undoStack().index();
     click(desk.part<QPushButton>("packLimits"));
     QComboBox* chemistry = desk.part<QComboBox>("packChemistry");
     chemistry->setCurrentIndex(chemistry->findData(int(Chemistry::FloodedLeadAcid)));
@@ -176,7 +176,7 @@ void PacksPanelTest::theVoltsThatCount() {
     const ServiceItem& kept = *findItem(session().season().items, heronPack);
     QCOMPARE(kept.pack->full.at, Millivolts{26'800});
     QVERIFY(kept.pack->spareBelow.state == VoltageState::UnderLoad);
-    QCOMPARE(session().undoStack().count(), steps + 1);
+    QCOMPARE(session().undoStack().index(), steps + 1);
     session().undoStack().undo();
     QVERIFY(findItem(session().season().items, heronPack)->pack->kind.chemistry == Chemistry::Agm);
 }

@@ -127,10 +127,10 @@ void HistoryScenario::figuresAreThoseOfTheRecords() {
 
 void HistoryScenario::everyRecordOfPeopleIsListed() {
     size_t expected = standing(demo().history.runs).size() + standing(demo().history.readings).size() +
-                      standing(demo().history.services).size() + standing(demo().history.counters).size() +
-                      standing(demo().history.incidents).size() + standing(demo().history.handOvers).size() +
-                      standing(demo().history.tapes).size() + standing(demo().history.inspections).size() +
-                      standing(demo().history.counts).size();
+                      standing(demo().history.services).size() + standing(demo().history.packReadings).size() +
+                      standing(demo().history.counters).size() + standing(demo().history.incidents).size() +
+                      standing(demo().history.handOvers).size() + standing(demo().history.tapes).size() +
+                      standing(demo().history.inspections).size() + standing(demo().history.counts).size();
     HistoryQuery query;
     size_t listed = index().find(query).size();
     query.kind = HistoryKind::Stock;

@@ -92,6 +92,7 @@ void TestRecords::everyKindIsKept() {
     records.insert(records.end(), history.counts.begin(), history.counts.end());
     records.insert(records.end(), history.services.begin(), history.services.end());
     records.insert(records.end(), history.counters.begin(), history.counters.end());
+    records.insert(records.end(), history.packReadings.begin(), history.packReadings.end());
     records.insert(records.end(), history.attachments.begin(), history.attachments.end());
     QVERIFY(store->append(records));
     HistorySlice expected = history;

@@ -125,9 +125,10 @@ void GuideView::keyPressEvent(QKeyEvent* event) {
     if (event->isAutoRepeat()) return;  // a key that is held down ticks nothing
     if (event->key() == Qt::Key_Escape) {
         Q_EMIT closed();
-    } else if (m_stack->currentIndex() != 0) {
-        QWidget::keyPressEvent(event);  // the form has its own keys
-    } else if (event->key() == Qt::Key_Space || event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+        return;
+    }
+    if (m_stack->currentIndex() != 0) return QWidget::keyPressEvent(event);  // the form has its own keys
+    if (event->key() == Qt::Key_Space || event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
         auto* button = qobject_cast<QPushButton*>(focusWidget());
         if (button && button->hasFocus() && event->key() != Qt::Key_Space)
             button->click();
