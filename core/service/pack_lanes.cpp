@@ -35,9 +35,10 @@ PackLanes::PackLanes(double usualLanes) : m_usual(usualLanes) {
     for (const Spread& spread : spreads) {
         const double step = spread.sigma / stepsPerSigma;
         const int steps = int(farthest / step);
+        const double logSigma = std::log(spread.sigma);
         for (int i = -steps; i <= steps; ++i) {
             const double z = i * step / usualDoubt;
-            m_candidates.push_back({i * step, spread.sigma, std::log(spread.belief * step) - z * z / 2, 0, 0});
+            m_candidates.push_back({i * step, spread.sigma, logSigma, std::log(spread.belief * step) - z * z / 2, 0, 0});
         }
     }
     weigh();
@@ -56,19 +57,25 @@ void PackLanes::weigh() {
         one.weight /= sum;
 }
 
-bool PackLanes::learn(const PackCharge& charge) {
-    const double x = charge.lanes / m_usual;
-    if (!(x > 0 && x < mostOfUsual)) return false;
-    const double y = std::log(x);
-    for (Candidate& one : m_candidates) {
-        const double z = (y - one.m) / one.sigma;
-        one.logWeight *= remembered;
-        one.logWeight += charge.cutShort ? logAbove(z) : -z * z / 2 - std::log(one.sigma);
+bool PackLanes::learn(const PackCharge& charge) { return learn(std::span(&charge, 1)) == 1; }
+
+int PackLanes::learn(std::span<const PackCharge> charges) {
+    int learned = 0;
+    for (const PackCharge& charge : charges) {
+        const double x = charge.lanes / m_usual;
+        if (!(x > 0 && x < mostOfUsual)) continue;
+        const double y = std::log(x);
+        for (Candidate& one : m_candidates) {
+            const double z = (y - one.m) / one.sigma;
+            one.logWeight *= remembered;
+            one.logWeight += charge.cutShort ? logAbove(z) : -z * z / 2 - one.logSigma;
+        }
+        ++learned;
+        m_cutShort += charge.cutShort ? 1 : 0;
     }
-    ++m_charges;
-    m_cutShort += charge.cutShort ? 1 : 0;
+    m_charges += learned;
     weigh();
-    return true;
+    return learned;
 }
 
 double PackLanes::chanceOfMore(double lanes) const {

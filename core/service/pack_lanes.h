@@ -38,6 +38,8 @@ public:
     /// One more, in order of time; false, and nothing learned, when its lanes are no number above 0 and below 100 times the
     /// usual.
     bool learn(const PackCharge& charge);
+    /// Several, in order of time; how many were learned.
+    int learn(std::span<const PackCharge> charges);
 
     /// P(the next full charge runs more than so many lanes).
     double chanceOfMore(double lanes) const;
@@ -52,6 +54,7 @@ private:
     struct Candidate {
         double m;  ///< ln of lanes over the usual
         double sigma;
+        double logSigma;
         double belief;     ///< before the first charge, as a logarithm
         double logWeight;  ///< of what was learned
         double weight;     ///< both, summing to 1
