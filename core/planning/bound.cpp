@@ -1,5 +1,5 @@
+#include "core/planning/crowd_bounds.h"
 #include "core/planning/day_search.h"
-#include "core/planning/outing_bounds.h"
 
 #include <algorithm>
 #include <limits>
@@ -28,6 +28,18 @@ std::vector<Loose> looseTasks(const DayProblem& problem, Score& bound) {
     return loose;
 }
 
+/// Adds what the crowd is late or tight for: then what could be in time alone may have to end later.
+void addCrowd(const DayProblem& problem, std::vector<Loose>& loose, Score& bound) {
+    const LeastTrouble crowd = leastTrouble(problem, loose);
+    const bool late = crowd.late > bound[1];
+    const bool tight = std::max(bound[1], crowd.late) == 0 && crowd.tight > bound[4];
+    if (!late && !tight) return;
+    bound[1] = std::max(bound[1], crowd.late);
+    bound[4] = tight ? crowd.tight : 0;
+    for (Loose& l : loose)
+        l.cap = problem.slots[size_t(l.task->firstSlot + l.task->slotCount - 1)].end;
+}
+
 Sec leastFreshness(const DayProblem& problem, std::vector<Loose> loose, size_t machines) {
     std::sort(loose.begin(), loose.end(), [](const Loose& a, const Loose& b) { return a.cap > b.cap; });
     Sec spacing = std::numeric_limits<Sec>::max();
@@ -51,10 +63,11 @@ Sec leastFreshness(const DayProblem& problem, std::vector<Loose> loose, size_t m
 
 Score boundOf(const DayProblem& problem, Sec outings) {
     Score bound{};
-    const std::vector<Loose> loose = looseTasks(problem, bound);
+    std::vector<Loose> loose = looseTasks(problem, bound);
     bound[2] = Sec(loose.size());
-    bound[5] = leastOutings(problem, loose);
     if (loose.empty()) return bound;
+    addCrowd(problem, loose, bound);
+    bound[5] = leastOutings(problem, loose);
     const bool committed =
         std::any_of(problem.machines.begin(), problem.machines.end(), [](const DayMachine& m) { return !m.runs.empty(); });
     // One outing is one machine, and then every pattern but the first is a change and every lane in between is crossed.

@@ -53,12 +53,33 @@ ExactBounds::ExactBounds(const DayProblem& problem, const std::vector<LaneRun>& 
                      [&](int a, int b) { return m_figures[size_t(a)].earliest < m_figures[size_t(b)].earliest; });
     std::stable_sort(m_byLatest.begin(), m_byLatest.end(),
                      [&](int a, int b) { return m_figures[size_t(a)].latest > m_figures[size_t(b)].latest; });
+    if (mode.trouble == Trouble::Allowed) prepareTrouble();
+}
+
+void ExactBounds::prepareTrouble() {
+    std::vector<Loose> loose;
+    for (const LaneRun& run : m_runs)
+        loose.push_back({&run.like, run.slots.front().begin, run.cap, 0});
+    m_hands = crowdHands(m_problem, loose);
+    m_hands.next = m_next;
+    const auto sorted = [&](Sec DayTask::*moment) {
+        std::vector<int> order = m_byEarliest;
+        std::stable_sort(order.begin(), order.end(),
+                         [&](int a, int b) { return m_runs[size_t(a)].like.*moment < m_runs[size_t(b)].like.*moment; });
+        return order;
+    };
+    m_byDue = sorted(&DayTask::due);
+    m_byTarget = sorted(&DayTask::target);
 }
 
 std::optional<Score> ExactBounds::of(const Remaining& rest, const Frontier& at, const Score& spent, const Score& best) const {
     Score bound = spent;
     if (rest.lanes == 0) return bound < best ? std::optional(bound) : std::nullopt;
     bound[Treatments] += rest.lanes;
+    if (m_mode.trouble == Trouble::Allowed) {
+        addTrouble(rest, bound);
+        if (bound >= best) return std::nullopt;
+    }
     RouteCost route = 0;
     if (m_routes) {
         unsigned left = 0;
@@ -89,6 +110,28 @@ std::optional<Score> ExactBounds::of(const Remaining& rest, const Frontier& at, 
         bound[Freshness] += leastFreshness(rest, hands);
     }
     return bound < best ? std::optional(bound) : std::nullopt;
+}
+
+/// What is left is late or tight for so long, whatever comes behind it.
+void ExactBounds::addTrouble(const Remaining& rest, Score& bound) const {
+    const Sec late = leastBehind(rest, m_byDue, &DayTask::due);
+    bound[Late] += late;
+    if (late == 0) bound[Tight] += leastBehind(rest, m_byTarget, &DayTask::target);
+}
+
+Sec ExactBounds::leastBehind(const Remaining& rest, const std::vector<int>& byMoment, Sec DayTask::*moment) const {
+    std::array<Crowd, mostExactRuns> byEarliest;
+    std::array<Crowd, mostExactRuns> inTurn;
+    const auto fill = [&](const std::vector<int>& order, std::array<Crowd, mostExactRuns>& crowds) {
+        size_t count = 0;
+        for (int r : order) {
+            const LaneRun& run = m_runs[size_t(r)];
+            if (rest.count[size_t(r)] == 0 || !run.like.scored) continue;
+            crowds[count++] = {m_figures[size_t(r)].earliest, run.like.*moment, rest.count[size_t(r)]};
+        }
+        return std::span<const Crowd>(crowds.data(), count);
+    };
+    return leastLateness({fill(m_byEarliest, byEarliest), fill(byMoment, inTurn)}, m_hands);
 }
 
 /// Work in stretches of time with a long enough pause between them takes an outing each; the open one can reach the last stretch.

@@ -2,6 +2,7 @@
 // that each hold whenever those before them are at theirs, as a lexicographic order allows.
 #pragma once
 
+#include "core/planning/crowd_bounds.h"
 #include "core/planning/route_bounds.h"
 
 #include <memory>
@@ -64,6 +65,9 @@ private:
     int leastCrossed(const Remaining& rest, const Frontier& at, int outings, int changes) const;
     int gapsWithin(const Remaining& rest, int pieces) const;
     Sec leastFreshness(const Remaining& rest, const Hands& hands) const;
+    void prepareTrouble();
+    void addTrouble(const Remaining& rest, Score& bound) const;
+    Sec leastBehind(const Remaining& rest, const std::vector<int>& byMoment, Sec DayTask::*moment) const;
 
     const DayProblem& m_problem;
     const std::vector<LaneRun>& m_runs;
@@ -74,6 +78,9 @@ private:
     Sec m_pause = 0;              ///< longest between two lanes of one outing
     Sec m_next = 0;               ///< shortest move to another lane
     std::vector<int> m_patterns;
+    CrowdHands m_hands;
+    std::vector<int> m_byDue;
+    std::vector<int> m_byTarget;
     std::unique_ptr<RouteBounds> m_routes;  ///< where runs stay whole and are few enough
 };
 

@@ -14,8 +14,8 @@ using namespace score_part;
 
 // One node of the local search takes as long as about so many steps of this one. A day that is not proven with the most is left
 // at its gap: people wait for the plan.
-constexpr std::int64_t stepsPerNode = 24;
-constexpr std::int64_t mostSteps = 300'000;
+constexpr std::int64_t stepsPerNode = 32;
+constexpr std::int64_t mostSteps = 420'000;
 constexpr Sec worst = std::numeric_limits<Sec>::max();
 constexpr int anyCuts = 1'000;
 constexpr int mostCuts = 4;
@@ -87,6 +87,7 @@ public:
     Stages(const DayProblem& problem, DaySolution& best, std::int64_t nodes, const std::function<bool()>& cancelled)
         : m_problem(problem),
           m_best(best),
+          m_plan(best),
           m_steps(std::min(nodes * stepsPerNode, mostSteps)),
           m_cancelled(cancelled),
           m_runs(runsOf(problem)),
@@ -96,15 +97,27 @@ public:
     void run() {
         if (!ExactSearch::covers(m_problem, m_runs)) return;
         m_known = known();
-        // A plan that divides runs is no measure for what whole runs cost in changes, crossed lanes and freshness.
+        // A plan that divides runs is no measure for what whole runs cost in changes, crossed lanes and freshness; one that makes
+        // somebody wait between two lanes of a run may save an outing by that and leave lanes fresher, but no trouble.
+        const size_t measured = pauses() ? size_t(Outings) : divides() ? size_t(Changes) : m_known.size();
         if (divides()) std::fill(m_known.begin() + Changes, m_known.end(), worst);
         if (pauses()) std::fill(m_known.begin() + Late, m_known.end(), worst);
         const bool proven = smoothly() || troubled();
         // Which lanes are best left out, where not all can be done, is not searched for.
-        if (proven && m_known[Unmet] == 0 && m_known[Freshness] < worst) m_best.bound = m_best.placement.score;
+        if (proven && m_known[Unmet] == 0 && m_known[Freshness] < worst) m_plan.bound = m_plan.placement.score;
+        m_plan.stopped = m_best.stopped;
+        if (m_known[Freshness] < worst && isNoWorse(measured)) m_best = std::move(m_plan);
     }
 
 private:
+    /// Whether what was found can take the place of the plan at hand, by so many parts of the score.
+    bool isNoWorse(size_t parts) const {
+        const Score& best = m_best.placement.score;
+        const Score& found = m_plan.placement.score;
+        return !std::lexicographical_compare(best.begin(), best.begin() + std::ptrdiff_t(parts), found.begin(),
+                                             found.begin() + std::ptrdiff_t(parts));
+    }
+
     std::vector<int> runOfTasks() const {
         std::vector<int> runOf(m_problem.tasks.size(), -1);
         for (size_t r = 0; r < m_runs.size(); ++r) {
@@ -180,7 +193,7 @@ private:
         m_steps = std::max<std::int64_t>(1, m_steps - found.steps);
         m_best.stopped = m_best.stopped || found.stopped;
         if (found.best) {
-            Translation(m_problem, m_runs).write(*std::move(found.best), m_best);
+            Translation(m_problem, m_runs).write(*std::move(found.best), m_plan);
             m_known = known();
         }
         return found.exhausted;
@@ -188,13 +201,14 @@ private:
 
     /// Without what no plan can meet.
     Score known() const {
-        Score score = m_best.placement.score;
+        Score score = m_plan.placement.score;
         score[Unmet] -= m_least[Unmet];
         return score;
     }
 
     const DayProblem& m_problem;
     DaySolution& m_best;
+    DaySolution m_plan;  ///< the best of those that are searched
     std::int64_t m_steps;
     const std::function<bool()>& m_cancelled;
     std::vector<LaneRun> m_runs;

@@ -11,7 +11,7 @@ namespace {
 using namespace score_part;
 
 // Times that may be late are worked out anew for every partial plan, which is slow.
-constexpr std::int64_t priceOfTrouble = 40;
+constexpr std::int64_t priceOfTrouble = 5;
 constexpr std::int64_t comparedPerStep = 4;
 constexpr size_t mostNodes = 100'000;  // about as many kilobytes
 

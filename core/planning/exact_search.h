@@ -8,8 +8,8 @@
 //
 // Partial plans are taken up layer by layer, those with most lanes left first: each layer is complete before it is extended. A
 // partial plan is left when its cost so far and the bound of what is left reach the best plan known, or when another with the
-// same lanes left and the same head is no dearer and no earlier. A narrow pass that keeps only the best of each layer finds a
-// good plan; the full pass proves the best one.
+// same lanes left and the same head is no dearer and no earlier. Narrow passes that keep only the best of each layer
+// find a good plan; the full pass, which its score cuts down, proves the best one.
 #pragma once
 
 #include "core/planning/exact_bounds.h"

@@ -10,7 +10,8 @@ namespace {
 
 using namespace score_part;
 
-constexpr size_t narrowWidth = 24;
+// Nodes extended in each layer, pass after pass: what a narrow one finds cuts down the next.
+constexpr std::array<size_t, 3> widths{24, 150, std::numeric_limits<size_t>::max()};
 // A pack is restored by either of the two.
 constexpr std::array<unsigned, 4> stepKinds{RefillBit, EmptyBit, SwapBit | ChargeBit, DutyBit};
 
@@ -58,9 +59,11 @@ ExactSearch::ExactSearch(const DayProblem& problem, const std::vector<LaneRun>& 
 ExactResult ExactSearch::run(std::int64_t steps, const std::function<bool()>& cancelled) {
     m_left = steps;
     m_cancelled = &cancelled;
-    pass(narrowWidth);
-    m_sure = true;
-    m_best.exhausted = !m_best.stopped && m_left > 0 && pass(std::numeric_limits<size_t>::max()) && m_left > 0 && m_sure;
+    for (size_t width : widths) {
+        m_sure = true;
+        m_best.exhausted = pass(width) && m_left > 0 && m_sure;
+        if (m_best.exhausted || m_best.stopped || m_left <= 0) break;
+    }
     m_best.steps = steps - m_left;
     return std::move(m_best);
 }

@@ -20,6 +20,11 @@ double milliseconds() { return 1e3 * double(std::clock()) / CLOCKS_PER_SEC; }
 struct Kind {
     int all = 0;
     int proven = 0;
+    Sec late = 0;
+    Sec leastLate = 0;
+    int onTime = 0;  ///< nothing late
+    Sec tight = 0;   ///< of these
+    Sec leastTight = 0;
 };
 
 bool within(const char* what, double ms, double limit) {
@@ -42,10 +47,21 @@ int main() {
         Kind& kind = score[0] + score[1] + score[3] + score[4] > 0 ? crowded : smooth;
         ++kind.all;
         kind.proven += found.proven() ? 1 : 0;
+        kind.late += score[1];
+        kind.leastLate += found.bound[1];
+        if (score[1] > 0) continue;
+        ++kind.onTime;
+        kind.tight += score[4];
+        kind.leastTight += found.bound[4];
     }
     std::sort(times.begin(), times.end());
     std::printf("bench evenings of size 12: %d of %d without trouble proven, %d of %d with trouble\n", smooth.proven, smooth.all,
                 crowded.proven, crowded.all);
+    std::printf(
+        "bench evenings of size 12, with trouble: late %lld s, at least %lld s; tight on the %d without lateness %lld s, at "
+        "least %lld s\n",
+        (long long)crowded.late, (long long)crowded.leastLate, crowded.onTime, (long long)crowded.tight,
+        (long long)crowded.leastTight);
     std::printf("bench evenings of size 12: 90 %% under %.1f ms, 99 %% under %.1f ms\n", times[evenings * 9 / 10],
                 times[evenings * 99 / 100]);
     const bool median = within("evening of size 12, median", times[evenings / 2], 50);

@@ -22,6 +22,7 @@ struct Tally {
     int proven = 0;
     int crowded = 0;
     int divided = 0;
+    int bounded = 0;  ///< late or tight by the bound alone
 };
 
 QByteArray text(const Score& score) {
@@ -44,6 +45,9 @@ void compare(unsigned seed, int lanes, Tally& tally) {
     const auto* end = divided ? ours.begin() + 6 : ours.end();
     const QByteArray both = QByteArray("seed ") + QByteArray::number(seed) + ": " + text(ours) + "against " + text(want);
     QVERIFY2(std::equal(ours.begin(), end, want.begin()), both.constData());
+    const Score bound = boundOf(day, 0);
+    QVERIFY2(bound <= *any, qPrintable("bound " + text(bound) + both));
+    tally.bounded += bound[1] + bound[4] > 0 ? 1 : 0;
     ++tally.days;
     tally.proven += found.proven() ? 1 : 0;
     tally.crowded += want[1] + want[3] + want[4] > 0 ? 1 : 0;
@@ -51,8 +55,8 @@ void compare(unsigned seed, int lanes, Tally& tally) {
 }
 
 void print(const char* what, const Tally& t) {
-    qInfo("%s: %d days equal, %d proven, %d of them late, tight or in overtime, %d divided", what, t.days, t.proven, t.crowded,
-          t.divided);
+    qInfo("%s: %d days equal, %d proven, %d of them late, tight or in overtime (%d by the bound alone), %d divided", what, t.days,
+          t.proven, t.crowded, t.bounded, t.divided);
 }
 
 }  // namespace
@@ -76,7 +80,7 @@ private Q_SLOTS:
         print("4 lanes", tally);
         QVERIFY(tally.days > 900);
         QVERIFY(tally.proven == tally.days);
-        QVERIFY(tally.crowded > 100 && tally.divided > 20);
+        QVERIFY(tally.crowded > 100 && tally.divided > 20 && tally.bounded > 20);
     }
 
     void fiveLanes() {
