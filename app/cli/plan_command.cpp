@@ -33,7 +33,7 @@ Result<Rows> rowsOf(const Call& call) {
 }
 
 void printJson(const Call& call, const Plan& made, const State& state, const Loaded& loaded) {
-    QJsonObject json = planJson(made, loaded.speech);
+    QJsonObject json = planJson(made, state, loaded.speech);
     json["season"] = seasonJson(seasonFigures(state, made));
     json["costs"] = costsJson(eventCosts(loaded.season, made), loaded.season, loaded.speech);
     json["staff_hours"] = staffJson(staffHours(loaded.season, made), loaded.speech);

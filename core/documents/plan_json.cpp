@@ -1,5 +1,6 @@
 #include "core/documents/keys.h"
 #include "core/documents/writers.h"
+#include "core/planning/moves.h"
 
 namespace laneward {
 
@@ -50,12 +51,28 @@ QJsonObject dayJson(const DayPlan& day, const Speech& speech) {
             {"outings", outings}};
 }
 
+/// `change` = after less before; null where something forbids the move, and then `reasons` say what.
+QJsonArray movesJson(const Plan& plan, const State& state, const Job& job, const Speech& speech) {
+    QJsonArray moves;
+    for (const JobMove& move : movesOf(state, plan, job)) {
+        moves.append(QJsonObject{{"by_s", qint64(move.by.value)},
+                                 {"possible", move.possible},
+                                 {"change", move.possible ? QJsonValue(objectiveJson(move.change)) : QJsonValue()},
+                                 {"text", text(move.what, speech)},
+                                 {"reasons", findingsJson(move.why, speech)}});
+    }
+    return moves;
+}
+
 }  // namespace
 
-QJsonObject planJson(const Plan& plan, const Speech& speech) {
+QJsonObject planJson(const Plan& plan, const State& state, const Speech& speech) {
     QJsonArray jobs;
-    for (const Job& job : plan.jobs)
-        jobs.append(jobJson(job, speech));
+    for (const Job& job : plan.jobs) {
+        QJsonObject json = jobJson(job, speech);
+        if (plan.range.days() <= daysExplained) json["moves"] = movesJson(plan, state, job, speech);
+        jobs.append(json);
+    }
     QJsonArray unmet;
     for (const Shortfall& shortfall : plan.unmet)
         unmet.append(shortfallJson(shortfall, speech));

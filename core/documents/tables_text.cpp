@@ -11,8 +11,6 @@ namespace laneward {
 
 namespace {
 
-constexpr int daysExplained = 7;  // a longer plan is read for what lies ahead, not job by job
-
 QString say(const char* source) { return QCoreApplication::translate("wording", source); }
 
 QString patternName(const State& state, const std::optional<PatternId>& id) {

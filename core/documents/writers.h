@@ -13,7 +13,10 @@ QJsonObject sheetJson(const JobSheet& sheet, const Speech& speech);
 QByteArray sheetCsv(const JobSheet& sheet, const Speech& speech);
 
 QString planText(const Plan& plan, const State& state, const Speech& speech);
-QJsonObject planJson(const Plan& plan, const Speech& speech);
+/// Plans of so many days tell of each job what fixes its place and what it would cost to move it: a longer plan is read for what
+/// lies ahead, not job by job.
+inline constexpr int daysExplained = 7;
+QJsonObject planJson(const Plan& plan, const State& state, const Speech& speech);
 QByteArray planCsv(const Plan& plan, const Speech& speech);
 
 QString eventsText(const Occupancy& occupancy, const State& state, const Speech& speech);

@@ -176,6 +176,17 @@ void CommandLineTest::planInThreeFormats() {
         QVERIFY2(day["objective"].toObject().contains(key), key);
     }
     QVERIFY(day["proof"] == "proven" || day["proof"] == "gap");
+    int possible = 0;
+    for (const QJsonValue& job : json.json()["jobs"].toArray()) {
+        for (const QJsonValue& move : job["moves"].toArray()) {
+            QCOMPARE(move["change"].isObject(), move["possible"].toBool());
+            QVERIFY(move["by_s"].toInt() != 0 && !move["text"].toString().isEmpty());
+            QVERIFY(move["possible"].toBool() || !move["reasons"].toArray().isEmpty());
+            possible += move["possible"].toBool() ? 1 : 0;
+        }
+    }
+    QVERIFY(possible > 0);
+    QVERIFY(!folder.run({"plan", "--days", "8", "--format", "json"}).json()["jobs"][0].toObject().contains("moves"));
     QCOMPARE(folder.run({"plan", "--days", "3", "--format", "csv"}).out.count("\r\n"), jobCount(json) + 1);
     QVERIFY(folder.run({"plan"}).out.contains("lanes to treat"));
     QCOMPARE(folder.run({"plan", "--days", "3", "--format", "json"}).out, json.out);

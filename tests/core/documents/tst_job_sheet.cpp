@@ -216,7 +216,7 @@ void JobSheetTest::planAsTextJsonAndCsv() {
     QVERIFY(words.contains("UNMET: Late Fours, 20:00, lanes 5-8 (fresh), 12 min missing"));
     QVERIFY(words.contains("would help: let Late Fours begin 12 min later, at 20:12"));
     QVERIFY(words.contains("not proven"));
-    const QJsonObject json = planJson(plan, plain());
+    const QJsonObject json = planJson(plan, handState(), plain());
     QCOMPARE(json["jobs"].toArray().size(), 2);
     QCOMPARE(json["unmet"].toArray()[0].toObject()["missing_s"].toInt(), 720);
     const QJsonObject day = json["days"].toArray()[0].toObject();
@@ -225,7 +225,7 @@ void JobSheetTest::planAsTextJsonAndCsv() {
     QCOMPARE(day["gap"].toObject()["component"].toString(), QString("unmet"));
     Plan proven = plan;
     proven.days[0].proven = true;
-    QVERIFY(planJson(proven, plain())["days"].toArray()[0].toObject()["gap"].isNull());
+    QVERIFY(planJson(proven, handState(), plain())["days"].toArray()[0].toObject()["gap"].isNull());
     QVERIFY(planText(proven, handState(), plain()).contains("nothing better exists"));
     QCOMPARE(planCsv(plan, plain()).count('\n'), 3);
 }
