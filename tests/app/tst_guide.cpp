@@ -674,6 +674,16 @@ void GuideViewTest::looks() {
     };
     until(GuideDeed::Volts);
     shot("volts");
+    const auto firstBlank = [&] {
+        for (QLineEdit* field : guide->findChildren<QLineEdit*>("guideBlank")) {
+            if (field->isVisible()) return field;
+        }
+        return static_cast<QLineEdit*>(nullptr);
+    };
+    firstBlank()->setText(QLocale().toString(23.9));
+    QVERIFY(guide->findChild<QLabel*>("guideAdvice")->isVisible());
+    shot("volts-low");
+    firstBlank()->clear();
     until(GuideDeed::Levels);
     shot("levels");
     until(GuideDeed::Run);
@@ -684,6 +694,10 @@ void GuideViewTest::looks() {
     for (int n = 0; n < 100 && guide->shownStep() && !guide->shownStep()->duty; ++n)
         goOn();
     shot("duty");
+    until(GuideDeed::CloseTanks);
+    firstBlank()->setText(QStringLiteral("99000"));
+    shot("emptied");
+    firstBlank()->clear();
     for (int n = 0; n < 100 && guide->shownStep(); ++n)
         goOn();
     QVERIFY(!guide->shownStep());
