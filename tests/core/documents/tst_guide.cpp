@@ -120,6 +120,7 @@ private Q_SLOTS:
     void emptiedWasteIsRecorded();
     void doubtsAreSaidAtOnce();
     void packsAreToldOfSwapAndCharge();
+    void aRiskyJobIsSaid();
     void nothingTypedIsNothingRead();
     void fillingAndEmptyingAreRecorded();
     void noteIsRecordedWhenThereIsOne();
@@ -515,6 +516,24 @@ void GuideTest::packsAreToldOfSwapAndCharge() {
         step.deed = deed;
         QVERIFY(packNewsOf(step, {}).change == PackChange::None);
     }
+}
+
+void GuideTest::aRiskyJobIsSaid() {
+    SeasonState season = handSeason();
+    const auto said = [&] {
+        const JobSheet sheet = jobSheet(season, handPlan(), day, handAt(15, 0));
+        return detailsOf(stepOf(sheet, GuideDeed::Run), sheet, plain()).join('|');
+    };
+    QVERIFY(!said().contains("overflows"));
+    LevelReading reading;
+    reading.id = {"l1"};
+    reading.levels = levelsNow();
+    reading.levels.at = handAt(14, 0);
+    reading.levels.waste = millilitres(9'001);
+    season.readings = {reading};
+    QVERIFY2(said().contains("! the waste tank overflows with a chance of 100 %, unless it is emptied before. Waste: not down a "
+                             "drain; ask the local wastewater authority."),
+             qPrintable(said()));
 }
 
 void GuideTest::nothingTypedIsNothingRead() {
