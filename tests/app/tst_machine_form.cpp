@@ -3,6 +3,7 @@
 #include "app/pages/service/machine_form.h"
 #include "app/pages/service/machines_panel.h"
 #include "app/window/style.h"
+#include "tests/support/demo_session.h"
 #include "tests/support/evening_session.h"
 #include "tests/support/looks.h"
 
@@ -11,6 +12,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QTest>
+#include <QTranslator>
 
 using namespace laneward;
 
@@ -129,16 +131,38 @@ private Q_SLOTS:
         QVERIFY(!desk.panel->findChild<QPushButton*>("changeMachine")->isEnabled());
     }
 
+    void pictures_data() {
+        QTest::addColumn<QString>("look");
+        for (const char* look : {"light", "dark", "german", "mirrored"})
+            QTest::newRow(look) << QString(look);
+    }
+
+    /// The sheet of a machine of the demo as its page gives it room in a window of 1280 x 720.
     void pictures() {
-        for (const char* look : {"light", "dark", "mirrored"}) {
-            if (look == QByteArray("dark")) QApplication::setPalette(readablePalette(support::darkPalette()));
-            QApplication::setLayoutDirection(look == QByteArray("mirrored") ? Qt::RightToLeft : Qt::LeftToRight);
-            Desk desk;
-            QVERIFY(support::picture(*desk.panel, QString("machine-waste-") + look));
-            desk.click("changeMachine");
-            desk.field("machineWeight")->setValue(20);
-            QVERIFY(support::picture(*desk.panel, QString("machine-form-") + look));
+        QFETCH(QString, look);
+        QTranslator german;
+        if (look == "dark") QApplication::setPalette(readablePalette(support::darkPalette()));
+        if (look == "mirrored") QApplication::setLayoutDirection(Qt::RightToLeft);
+        if (look == "german") {
+            QLocale::setDefault(QLocale("de_DE"));
+            QVERIFY(german.load("laneward_de", qEnvironmentVariable("LANEWARD_BINARY", ".")));
+            QApplication::installTranslator(&german);
         }
+        applyStyle(TargetSize::Usual);
+        support::DemoSession demo;
+        MachinesPanel panel(demo.session());
+        panel.resize(1'140, 570);
+        panel.refresh();
+        panel.QWidget::show();
+        QVERIFY(QTest::qWaitForWindowExposed(&panel));
+        QVERIFY(panel.minimumSizeHint().width() <= 1'140);
+        QVERIFY(support::picture(panel, "machine-waste-" + look));
+        auto* open = panel.findChild<QPushButton*>("changeMachine");
+        QVERIFY(open->height() >= 28);
+        QTest::mouseClick(open, Qt::LeftButton);
+        panel.findChild<QDoubleSpinBox*>("machineWeight")->setValue(93.5);
+        QVERIFY(support::picture(panel, "machine-form-" + look));
+        QLocale::setDefault(QLocale("en_GB"));
     }
 };
 

@@ -45,6 +45,7 @@ MachinesPanel::MachinesPanel(Session& session, QWidget* parent) : QWidget(parent
 QPushButton* MachinesPanel::addButton(QHBoxLayout* row, const QString& text, const char* name, void (MachinesPanel::*deed)()) {
     auto* button = new QPushButton(text, m_sheet);
     button->setObjectName(name);
+    button->setMinimumHeight(rowHeight);
     row->addWidget(button);
     connect(button, &QPushButton::clicked, this, deed);
     return button;
