@@ -101,8 +101,10 @@ void addLifting(JobSheet& sheet, const SeasonState& season) {
             return step.rule == "sheet.leave-bay" && step.machine == machine.id;
         });
         if (lifted == sheet.steps.end()) continue;
-        for (Finding& finding : liftingFindings(machine.name, double(machine.weight->value) / 1'000))
-            lifted->cautions.push_back(std::move(finding));
+        std::vector<Finding> said = liftingFindings(machine.name, double(machine.weight->value) / 1'000);
+        if (said.empty()) continue;
+        std::erase_if(lifted->cautions, [](const Finding& caution) { return caution.rule == "caution.lifting-again"; });
+        lifted->cautions.insert(lifted->cautions.end(), said.begin(), said.end());
     }
 }
 
