@@ -23,7 +23,7 @@ Status dueList(const Call& call, const Loaded& loaded, const QString& format) {
     rule.visitDays = std::min(rule.visitDays, int(days));
     const ServiceOutlook outlook = serviceOutlook({season, ahead, loaded.now}, rule);
     const PackOutlook packs = packOutlook(season, ahead, loaded.now);
-    const ServiceList list{outlook, season, *until, packs};
+    const ServiceList list{outlook, season, *until, packs, wasteOutlook(season, ahead, loaded.now)};
     if (call.options.isSet("pdf")) {
         const bool letter = season.centre.facts.settings.letterPaper;
         const Outcome written =

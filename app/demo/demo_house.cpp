@@ -15,6 +15,7 @@ Machine heron() {
     machine.conditioners = {"Tideglass Amber", "Tideglass Clear"};
     machine.cleaner = "Reedwash";
     machine.carryLength = Micrometres{762'000};  // 2.5 ft
+    machine.weight = Grams{71'000};
     return machine;
 }
 
@@ -32,6 +33,7 @@ Machine grebe() {
     machine.conditioners = {"Tideglass Amber", QString()};
     machine.cleaner = "Reedwash";
     machine.carryLength = Micrometres{548'640};  // 1.8 ft
+    machine.weight = Grams{22'500};
     return machine;
 }
 

@@ -24,7 +24,8 @@ double putMachine(const Paper& paper, PaperBlock& block, const PaperSpot& column
     const double blankX = x + width - blankWidth;
     const double nowX = x + width * 0.36;
     const double tonightX = x + width * 0.55;
-    const QString volts = machine.readiness.now.volts ? voltsText(*machine.readiness.now.volts, speech) : QString();
+    const auto& measured = machine.readiness.volts;
+    const QString volts = measured ? measuredVoltsText(*measured, speech) : QString();
     const double line = paper.heightOf(QString('X'), PaperStyle::Body, width);
     double y = std::max(line, paper.put(block, {x, 0, nowX - x - 4}, shown(machine.name), PaperStyle::Strong));
     paper.put(block, {nowX, 0, blankX - nowX - 4}, say(QT_TRANSLATE_NOOP("wording", "Volts")) + " " + volts, PaperStyle::Body);
@@ -38,7 +39,7 @@ double putMachine(const Paper& paper, PaperBlock& block, const PaperSpot& column
     }
     y += paper.put(block, {x, y, width}, voltsRule(machine, speech), PaperStyle::Small);
     for (const Finding& finding : machine.readiness.findings)
-        y += paper.put(block, {x, y, width}, text(finding, speech), PaperStyle::Small);
+        y += paper.put(block, {x, y, width}, readinessText(finding, speech), PaperStyle::Small);
     return y;
 }
 

@@ -43,7 +43,7 @@ QStringList cautionLines(const SheetStep& step, const Speech& speech) {
         (isReminder(caution) ? reminders : lines) += text(caution, speech);
     if (reminders.isEmpty()) return lines;
     if (lines.isEmpty()) return {reminders.join(' ')};
-    lines.last() += ' ' + reminders.join(' ');
+    lines.last() += (lines.last().endsWith('.') ? " " : ". ") + reminders.join(' ');
     return lines;
 }
 

@@ -1,6 +1,6 @@
 // Amounts as types: one integer base unit per kind of quantity, so that counts of things stay exact.
 //
-// Units: microlitres, micrometres (0.01 ft is 3,048 um exactly), seconds. Limits: the 64-bit range; importers bound what
+// Units: microlitres, micrometres (0.01 ft is 3,048 um exactly), seconds, grams. Limits: the 64-bit range; importers bound what
 // they accept (see limits.h), so sums of accepted values cannot overflow.
 //
 //     Seconds work = minutes(3) * 12;          // 36 min
@@ -38,6 +38,7 @@ using Microlitres = Quantity<struct MicrolitresTag>;
 using Micrometres = Quantity<struct MicrometresTag>;
 using Seconds = Quantity<struct SecondsTag>;
 using Millivolts = Quantity<struct MillivoltsTag>;
+using Grams = Quantity<struct GramsTag>;
 using Amount = Quantity<struct AmountTag>;  ///< of something stocked, in the base unit of its supply: see supplies/supply.h
 
 constexpr Seconds minutes(std::int64_t n) { return {n * 60}; }

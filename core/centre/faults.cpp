@@ -100,6 +100,8 @@ std::vector<Finding> faultsOf(const Centre& centre) {
         if (machine.attachSpareAt > machine.fullAt) add(faults, "machine.volts", machine.name);
         if (machine.carryLength < Micrometres{0} || machine.carryLength > longestCarry)
             add(faults, "machine.carry", machine.name);
+        if (machine.weight && (*machine.weight <= Grams{0} || *machine.weight > heaviestMachine))
+            add(faults, "machine.weight", machine.name);
     }
     for (const Shift& shift : centre.shifts)
         checkShift(shift, faults);

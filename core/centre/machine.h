@@ -1,7 +1,7 @@
 // A lane machine: how fast it works, what it holds, what it may not do.
 //
 // Every number is a setting of the centre; the machine's own instructions decide. Times in seconds, amounts in
-// microlitres, volts in millivolts.
+// microlitres, volts in millivolts, weight in grams.
 #pragma once
 
 #include "core/base/ids.h"
@@ -17,6 +17,7 @@
 namespace laneward {
 
 inline constexpr Micrometres longestCarry = feet(60);
+inline constexpr Grams heaviestMachine{2'000'000};
 inline constexpr int conditionerSlots = 2;  ///< conditioners that one machine can carry at once
 
 /// Work that the machine will not or must not do.
@@ -68,8 +69,9 @@ struct Machine {
     Millivolts attachSpareAt{24'200};                    ///< below this, attach the spare pack
     std::array<QString, conditionerSlots> conditioners;  ///< names of the products in its tanks
     QString cleaner;
-    Micrometres carryLength;   ///< how far the brush carries conditioner on (first-order lag); 0 = no carry
-    std::int64_t version = 0;  ///< row version; 0 = not stored yet
+    Micrometres carryLength;      ///< how far the brush carries conditioner on (first-order lag); 0 = no carry
+    std::optional<Grams> weight;  ///< as it is lifted, tanks and pack as usual; none = nobody has said
+    std::int64_t version = 0;     ///< row version; 0 = not stored yet
     friend bool operator==(const Machine&, const Machine&) = default;
 };
 

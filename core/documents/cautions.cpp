@@ -21,6 +21,7 @@ std::span<const Caution> cautions() { return all; }
 
 Caution cautionOf(QByteArray rule) {
     if (rule.endsWith("-again")) rule.chop(int(sizeof("-again")) - 1);
+    if (rule.startsWith("lifting.")) rule = "caution.lifting";  // the weight of one machine against the same source
     const auto found = std::find_if(std::begin(all), std::end(all), [&rule](const Caution& c) { return rule == c.rule; });
     return found == std::end(all) ? Caution{"", "", ""} : *found;
 }

@@ -16,7 +16,7 @@ struct Caution {
 };
 
 std::span<const Caution> cautions();
-/// Also for the reminders "caution.…-again". An unknown rule has an empty source.
+/// Also for the reminders "caution.…-again" and for what a machine weighs ("lifting.…"). An unknown rule has an empty source.
 Caution cautionOf(QByteArray rule);
 
 }  // namespace laneward

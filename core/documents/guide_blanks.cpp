@@ -2,6 +2,7 @@
 
 #include "core/base/limits.h"
 #include "core/season/service_state.h"
+#include "core/season/waste_past.h"
 
 #include <QCoreApplication>
 
@@ -14,6 +15,7 @@ namespace {
 using Of = GuideBlank::Of;
 
 constexpr double mostTypedVolts = double(mostVolts.value) / 1'000;
+constexpr double mostTypedAmount = 1'000'000;
 constexpr double fluidOunce = 29'573.5295625;  // microlitres; NIST Handbook 44, appendix C (from memory)
 constexpr double millilitre = 1'000;
 
@@ -27,9 +29,10 @@ void addTanks(std::vector<GuideBlank>& blanks, const Machine& machine, bool pour
     for (size_t slot = 0; slot < machine.capacity.conditioner.size(); ++slot) {
         const Microlitres holds = machine.capacity.conditioner[slot];
         if (holds <= Microlitres{0}) continue;
-        blanks.push_back({poured ? Of::PouredConditioner : Of::Conditioner, slot, machine.conditioners[slot], holds * times, 0});
+        blanks.push_back(
+            {poured ? Of::PouredConditioner : Of::Conditioner, slot, machine.conditioners[slot], holds * times, 0, {}});
     }
-    blanks.push_back({poured ? Of::PouredCleaner : Of::Cleaner, 0, machine.cleaner, machine.capacity.cleaner * times, 0});
+    blanks.push_back({poured ? Of::PouredCleaner : Of::Cleaner, 0, machine.cleaner, machine.capacity.cleaner * times, 0, {}});
 }
 
 /// What is read is put in its place; the rest stays as the records say.
@@ -61,6 +64,9 @@ public:
             case Of::PouredCleaner:
                 poured().cleaner = amount;
                 break;
+            case Of::Emptied:
+                m_emptied = amount;
+                break;
             case Of::Note:
                 break;
         }
@@ -77,7 +83,7 @@ public:
         m_levels.volts.reset();
     }
 
-    LevelReading reading() const { return {{}, {}, m_levels, m_poured, {}}; }
+    LevelReading reading() const { return {{}, {}, m_levels, m_poured, {}, m_emptied}; }
 
 private:
     Poured& poured() {
@@ -87,22 +93,27 @@ private:
 
     MachineLevels m_levels;
     std::optional<Poured> m_poured;
+    std::optional<Microlitres> m_emptied;
     double m_unit;
 };
 
 }  // namespace
 
-std::vector<GuideBlank> blanksOf(const GuideStep& step, const Centre& centre) {
+std::vector<GuideBlank> blanksOf(const GuideStep& step, const SeasonState& season, Instant now) {
     std::vector<GuideBlank> blanks;
-    if (step.deed == GuideDeed::HandOver) return {{Of::Note, 0, {}, {}, 0}};
-    const Machine* machine = findMachine(centre, step.step.machine);
+    if (step.deed == GuideDeed::HandOver) return {{Of::Note, 0, {}, {}, 0, {}}};
+    const Machine* machine = findMachine(season.centre, step.step.machine);
     if (!machine) return blanks;
-    const bool swapped = step.deed == GuideDeed::FullPack && step.step.kind == SheetStep::Kind::SwapPack;
-    if (step.deed == GuideDeed::Volts || swapped) blanks.push_back({Of::Volts, 0, {}, {}, 0});
+    if (step.deed == GuideDeed::Volts || step.deed == GuideDeed::FullPack) {
+        blanks.push_back({Of::Volts, 0, {}, {}, 0, {}});
+        if (packOn(season, machine->id, now)) blanks.back().state = voltRuleOf(season, *machine, now).full.state;
+    }
+    if (step.deed == GuideDeed::EmptyWaste || step.deed == GuideDeed::CloseTanks)
+        blanks.push_back({Of::Emptied, 0, {}, machine->capacity.waste, 0, {}});
     if (step.deed == GuideDeed::Levels) {
         addTanks(blanks, *machine, false);
-        blanks.push_back({Of::Waste, 0, {}, machine->capacity.waste, 0});
-        blanks.push_back({Of::LanesLeft, 0, {}, {}, machine->capacity.lanesPerCharge});
+        blanks.push_back({Of::Waste, 0, {}, machine->capacity.waste, 0, {}});
+        blanks.push_back({Of::LanesLeft, 0, {}, {}, machine->capacity.lanesPerCharge, {}});
     }
     if (step.deed == GuideDeed::Refill || step.deed == GuideDeed::CloseTanks) addTanks(blanks, *machine, true);
     return blanks;
@@ -112,7 +123,7 @@ QString nameOf(const GuideBlank& blank) {
     const QString product = shown(blank.name);
     switch (blank.of) {
         case Of::Volts:
-            return say(QT_TRANSLATE_NOOP("wording", "Rested volts"));
+            return blank.state ? say(QT_TRANSLATE_NOOP("wording", "Volts")) : say(QT_TRANSLATE_NOOP("wording", "Rested volts"));
         case Of::Conditioner:
             return product.isEmpty() ? say(QT_TRANSLATE_NOOP("wording", "Conditioner")) : product;
         case Of::Cleaner:
@@ -126,6 +137,8 @@ QString nameOf(const GuideBlank& blank) {
             if (!product.isEmpty()) return say(QT_TRANSLATE_NOOP("wording", "%1 poured in")).arg(product);
             return blank.of == Of::PouredCleaner ? say(QT_TRANSLATE_NOOP("wording", "Cleaner poured in"))
                                                  : say(QT_TRANSLATE_NOOP("wording", "Conditioner poured in"));
+        case Of::Emptied:
+            return say(QT_TRANSLATE_NOOP("wording", "Waste emptied, measured"));
         case Of::Note:
             break;
     }
@@ -159,6 +172,8 @@ QString expectedText(const GuideBlank& blank, const MachineLevels& now, const Sp
         case Of::PouredCleaner:
         case Of::Note:
             break;
+        case Of::Emptied:
+            return about(now.waste);
     }
     return {};
 }
@@ -166,11 +181,37 @@ QString expectedText(const GuideBlank& blank, const MachineLevels& now, const Sp
 std::optional<Finding> faultOf(const GuideBlank& blank, double number, const Speech& speech) {
     const double most = blank.of == Of::Volts       ? mostTypedVolts
                         : blank.of == Of::LanesLeft ? blank.mostLanes
+                        : blank.of == Of::Emptied   ? mostTypedAmount  // what hardly can be is kept and flagged
                                                     : std::ceil(double(blank.most.value) / unitSize(speech.units));
     if (number >= 0 && number <= most) return std::nullopt;
     if (blank.of == Of::Volts) return Finding{Severity::Fault, "guide.volts-beyond", {}, {std::int64_t{60}}};
     if (blank.of == Of::LanesLeft) return Finding{Severity::Fault, "guide.lanes-beyond", {}, {std::int64_t{blank.mostLanes}}};
+    if (blank.of == Of::Emptied)
+        return Finding{Severity::Fault, "guide.emptied-beyond", {}, {Microlitres{std::llround(number * unitSize(speech.units))}}};
     return Finding{Severity::Fault, "guide.amount-beyond", nameOf(blank), {blank.most}};
+}
+
+Microlitres amountOf(const GuideAnswer& answer, UnitSystem units) { return {std::llround(answer.number * unitSize(units))}; }
+
+std::vector<Finding> doubtsOf(const GuideAnswer& answer, const Machine& machine, const VoltRule& rule, UnitSystem units) {
+    if (answer.blank.of == Of::Emptied) return emptiedFindings(amountOf(answer, units), machine);
+    if (answer.blank.of != Of::Volts) return {};
+    const Millivolts volts{std::llround(answer.number * 1'000)};
+    std::vector<Finding> findings = voltFindings({volts, answer.state, {}}, rule, machine.name);
+    std::erase_if(findings, [](const Finding& finding) { return finding.severity == Severity::Note; });
+    return findings;
+}
+
+PackNews packNewsOf(const GuideStep& step, const std::vector<GuideAnswer>& answers) {
+    PackNews news;
+    if (step.deed == GuideDeed::FullPack)
+        news.change = step.step.kind == SheetStep::Kind::SwapPack ? PackChange::Swapped : PackChange::Charged;
+    for (const GuideAnswer& answer : answers) {
+        if (answer.blank.of != Of::Volts) continue;
+        news.volts = Millivolts{std::llround(answer.number * 1'000)};
+        news.state = answer.state;
+    }
+    return news;
 }
 
 std::optional<LevelReading> readingOf(const GuideStep& step, const Machine& machine, const MachineLevels& now,

@@ -3,6 +3,7 @@
 #include "core/documents/service_words.h"
 #include "core/documents/sheet_words.h"
 #include "core/documents/stock_words.h"
+#include "core/season/waste_past.h"
 
 #include <QCoreApplication>
 
@@ -64,6 +65,9 @@ QStringList jobDetails(const JobSheet& sheet, const GuideStep& step, const Speec
     if (!neededByText(job, speech).isEmpty()) lines += neededByText(job, speech);
     lines += amountsText(job, speech);
     if (isAhead(job)) lines += slackText(job, speech);
+    if (const std::optional<double> chance = overflowOf(sheet, job); chance && *chance > worthSaying)
+        lines += QStringLiteral("! ") + overflowText(*chance, speech) + ". " +
+                 text(Finding{Severity::Warning, "caution.waste", {}, {}}, speech);
     return lines;
 }
 

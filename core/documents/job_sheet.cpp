@@ -2,6 +2,7 @@
 
 #include "core/documents/sheet_steps.h"
 #include "core/season/service_outlook.h"
+#include "core/service/lifting.h"
 
 #include <algorithm>
 
@@ -42,8 +43,6 @@ void addReadiness(JobSheet& sheet, const SeasonState& season, const Plan& plan, 
         entry.machine = machine->id;
         entry.name = machine->name;
         entry.readiness = std::move(readiness);
-        entry.fullAt = machine->fullAt;
-        entry.attachSpareAt = machine->attachSpareAt;
         entry.cleaner = machine->cleaner;
         for (size_t slot = 0; slot < machine->conditioners.size(); ++slot) {
             if (machine->capacity.conditioner[slot] > Microlitres{0}) entry.conditioners.push_back(machine->conditioners[slot]);
@@ -94,7 +93,31 @@ void addDuties(JobSheet& sheet, const SeasonState& season, const Plan& plan, Ins
     }
 }
 
+/// What the machine weighs, told once at the step at which it is lifted.
+void addLifting(JobSheet& sheet, const SeasonState& season) {
+    for (const Machine& machine : season.centre.machines) {
+        if (!machine.weight) continue;
+        const auto lifted = std::find_if(sheet.steps.begin(), sheet.steps.end(), [&](const SheetStep& step) {
+            return step.rule == "sheet.leave-bay" && step.machine == machine.id;
+        });
+        if (lifted == sheet.steps.end()) continue;
+        std::vector<Finding> said = liftingFindings(machine.name, double(machine.weight->value) / 1'000);
+        if (said.empty()) continue;
+        std::erase_if(lifted->cautions, [](const Finding& caution) { return caution.rule == "caution.lifting-again"; });
+        lifted->cautions.insert(lifted->cautions.end(), said.begin(), said.end());
+    }
+}
+
 }  // namespace
+
+std::optional<double> overflowOf(const JobSheet& sheet, const Job& job) {
+    for (const SheetReadiness& machine : sheet.readiness) {
+        for (const OverflowChance& one : machine.readiness.overflow) {
+            if (one.job == job.id) return one.chance;
+        }
+    }
+    return std::nullopt;
+}
 
 JobSheet jobSheet(const SeasonState& season, const Plan& plan, QDate date, Instant now) {
     JobSheet sheet;
@@ -110,6 +133,7 @@ JobSheet jobSheet(const SeasonState& season, const Plan& plan, QDate date, Insta
     addHandOvers(sheet, season, now);
     addDuties(sheet, season, plan, now);
     sheet.steps = sheetSteps(sheet.jobs, sheet.duties);
+    addLifting(sheet, season);
     for (const Shortfall& shortfall : plan.unmet) {
         if (dateOf(season.centre, shortfall.playBegins) == date) sheet.shortfalls.push_back(shortfall);
     }

@@ -23,8 +23,6 @@ struct SheetReadiness {
     MachineId machine;
     QString name;
     Readiness readiness;
-    Millivolts fullAt;
-    Millivolts attachSpareAt;
     std::vector<QString> conditioners;
     QString cleaner;
 };
@@ -61,6 +59,9 @@ struct JobSheet {
     std::vector<SheetEvent> events;   ///< the day's events, for orientation
     std::vector<HandOver> handOvers;  ///< notes from the shift before
 };
+
+/// The chance that the waste tank is over its capacity by the end of a job of today that is still to run.
+std::optional<double> overflowOf(const JobSheet& sheet, const Job& job);
 
 JobSheet jobSheet(const SeasonState& season, const Plan& plan, QDate date, Instant now);
 

@@ -44,6 +44,11 @@ QString key(Severity severity) {
     return pick(names, severity);
 }
 
+QString key(VoltageState state) {
+    static constexpr const char* names[] = {"just-charged", "rested", "under-load"};
+    return pick(names, state);
+}
+
 QString isoTime(Instant t, const Zone& zone) {
     const LocalTime local = zone.toLocal(t);
     const std::int64_t offset = zone.offsetAt(t).value / 60;

@@ -15,6 +15,7 @@ QString key(EventKind kind);
 QString key(JobState state);
 QString key(StepKind step);
 QString key(Severity severity);
+QString key(VoltageState state);
 /// "ul", "mm" or "pieces": what keys of its amounts end with.
 QString unitKey(SupplyKind kind);
 

@@ -6,7 +6,6 @@
 #include <QCoreApplication>
 #include <QJsonObject>
 
-#include <array>
 #include <cmath>
 
 namespace laneward {
@@ -15,8 +14,6 @@ namespace {
 
 constexpr double sureChance = 0.95;
 constexpr double likelyChance = 0.8;
-// In the order of their enumerations.
-constexpr std::array stateKeys{"just-charged", "rested", "under-load"};
 
 QString say(const char* source, int n = -1) { return QCoreApplication::translate("wording", source, nullptr, n); }
 
@@ -183,7 +180,7 @@ QJsonArray packsJson(const PackOutlook& outlook, const SeasonState& season, cons
                                  {"usual_lanes_permille", permille(line.usual)},
                                  {"sure_lanes_permille", permille(line.sure)},
                                  {"volts_mv", pack.volts ? QJsonValue(qint64(pack.volts->value)) : QJsonValue()},
-                                 {"state", pack.volts ? QJsonValue(stateKeys.at(size_t(pack.state))) : QJsonValue()},
+                                 {"state", pack.volts ? QJsonValue(key(pack.state)) : QJsonValue()},
                                  {"charge_permille", line.charge ? permille(line.charge->share) : QJsonValue()},
                                  {"left_permille", permille(line.left)},
                                  {"tonight", line.tonight},

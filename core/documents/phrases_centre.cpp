@@ -23,6 +23,7 @@ constexpr Phrase phrases[] = {
     {"machine.capacity", QT_TRANSLATE_NOOP("wording", "a capacity of the machine %1 is out of range")},
     {"machine.volts",
      QT_TRANSLATE_NOOP("wording", "%1 would attach the spare pack above the voltage at which the pack counts as full")},
+    {"machine.weight", QT_TRANSLATE_NOOP("wording", "the machine %1 must weigh more than nothing and at most 2,000 kg")},
     {"machine.carry", QT_TRANSLATE_NOOP("wording", "the carry length of the machine %1 is negative or longer than the lane")},
     {"centre.reading-limits", QT_TRANSLATE_NOOP("wording", "the limits for tape readings of %1 are out of range or reversed")},
     {"shift.no-time", QT_TRANSLATE_NOOP("wording", "the shift %1 has no beginning or end")},

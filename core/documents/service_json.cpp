@@ -1,6 +1,7 @@
 #include "core/documents/keys.h"
 #include "core/documents/pack_words.h"
 #include "core/documents/service_words.h"
+#include "core/documents/waste_words.h"
 #include "core/documents/writers.h"
 
 #include <QJsonArray>
@@ -76,6 +77,7 @@ QJsonObject serviceJson(const ServiceList& list, const Speech& speech) {
             {"visits", visits},
             {"packs", packsJson(list.packs, list.season, speech)},
             {"charging", turnsJson(list.packs, speech)},
+            {"waste", wasteJson(list.waste)},
             {"findings", findingsJson(list.outlook.findings, speech)}};
 }
 

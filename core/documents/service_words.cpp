@@ -3,6 +3,7 @@
 #include "core/documents/pack_words.h"
 #include "core/documents/stock_words.h"
 #include "core/documents/text_page.h"
+#include "core/documents/waste_words.h"
 
 #include <QCoreApplication>
 
@@ -42,6 +43,17 @@ QString named(const std::vector<const DutyDue*>& duties, const SeasonState& seas
     const int more = int(duties.size()) - int(names.size());
     if (more > 0) names += say(QT_TRANSLATE_N_NOOP("wording", "and %n more"), more);
     return names.join("; ");
+}
+
+QString wastePart(const ServiceList& list, const Speech& speech) {
+    if (list.waste.empty()) return {};
+    QString out = "\n" + heading(say(QT_TRANSLATE_NOOP("wording", "Waste tanks")));
+    for (const WasteLine& line : list.waste) {
+        out += wrapped(machineName(line.machine, list.season) + ": " + wasteLevelText(line, speech), 2);
+        if (const QString tonight = wasteTonightText(line, speech); !tonight.isEmpty()) out += wrapped(tonight, 6);
+    }
+    const bool any = std::any_of(list.waste.begin(), list.waste.end(), hasWaste);
+    return any ? out + wrapped(text(Finding{Severity::Warning, "caution.waste", {}, {}}, speech), 8, "      !") : out;
 }
 
 }  // namespace
@@ -177,6 +189,7 @@ QString serviceText(const ServiceList& list, const Speech& speech) {
     if (!list.packs.turns.empty()) out += "\n" + heading(say(QT_TRANSLATE_NOOP("wording", "On charge, one at a time")));
     for (const ChargeTurn& turn : list.packs.turns)
         out += wrapped(turnText(turn, season, speech), 4, "  -");
+    out += wastePart(list, speech);
     for (const Finding& finding : list.outlook.findings)
         out += wrapped(text(finding, speech), 4, "  >");
     return out;

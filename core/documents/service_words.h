@@ -2,7 +2,7 @@
 //
 // JSON: {duties: [{item, item_name, duty, name, kind, machine, due_early, due_likely, due_late, never_done, used_permille, by,
 // left, minutes, skill, missing: [{supply, amount_U}]}], visits: [{machine, begin, end, late, duties}], packs and charging
-// as in pack_words.h, findings}, U being ul, mm
+// as in pack_words.h, waste as in waste_words.h, findings}, U being ul, mm
 // or pieces, `left` in the unit of the meter `by` (lanes, runs, minutes, volume in ul, days), dates null beyond what is planned.
 // Of history: {records: [{id, happened_at, person, item, duty, machine, result, meters: {lanes, runs, minutes, volume_ul},
 // parts: [{supply, lot, amount_U}], cost_minor, minutes, finding, note, corrects}], totals: {records, failures, minutes,
@@ -12,6 +12,7 @@
 #include "core/documents/wording.h"
 #include "core/season/pack_outlook.h"
 #include "core/season/service_outlook.h"
+#include "core/season/waste_past.h"
 
 #include <QJsonObject>
 
@@ -48,6 +49,7 @@ struct ServiceList {
     const SeasonState& season;
     QDate until;
     const PackOutlook& packs;
+    std::vector<WasteLine> waste;
 };
 QString serviceText(const ServiceList& list, const Speech& speech);
 QJsonObject serviceJson(const ServiceList& list, const Speech& speech);

@@ -3,6 +3,8 @@
 #include "core/documents/sheet_words.h"
 #include "core/documents/writers.h"
 
+#include <cmath>
+
 namespace laneward {
 
 namespace {
@@ -48,12 +50,17 @@ QJsonArray cautionsJson(const std::vector<Finding>& cautions, const Speech& spee
 
 QJsonObject readinessJson(const SheetReadiness& machine, const Speech& speech) {
     const Readiness& ready = machine.readiness;
-    const auto volts = [](const std::optional<Millivolts>& v) { return v ? QJsonValue(qint64(v->value)) : QJsonValue(); };
     return {{"machine", machine.machine.value},
             {"name", machine.name},
-            {"volts_mv", volts(ready.now.volts)},
-            {"full_at_mv", qint64(machine.fullAt.value)},
-            {"attach_spare_at_mv", qint64(machine.attachSpareAt.value)},
+            {"volts_mv", ready.volts ? QJsonValue(qint64(ready.volts->volts.value)) : QJsonValue()},
+            {"volts_state", ready.volts ? QJsonValue(key(ready.volts->state)) : QJsonValue()},
+            {"limits_of", ready.limits.pack.isEmpty() ? QJsonValue() : QJsonValue(ready.limits.pack.value)},
+            {"full_at_mv", qint64(ready.limits.full.at.value)},
+            {"full_state", key(ready.limits.full.state)},
+            {"fit_at_mv", ready.limits.fit ? QJsonValue(qint64(ready.limits.fit->at.value)) : QJsonValue()},
+            {"fit_state", ready.limits.fit ? QJsonValue(key(ready.limits.fit->state)) : QJsonValue()},
+            {"attach_spare_at_mv", qint64(ready.limits.spareBelow.at.value)},
+            {"attach_spare_state", key(ready.limits.spareBelow.state)},
             {"measured_at", ready.measuredAt ? QJsonValue(isoTime(*ready.measuredAt, speech.zone)) : QJsonValue()},
             {"conditioner_ul", qint64((ready.now.conditioner[0] + ready.now.conditioner[1]).value)},
             {"cleaner_ul", qint64(ready.now.cleaner.value)},
@@ -128,6 +135,8 @@ QJsonObject sheetJson(const JobSheet& sheet, const Speech& speech) {
         QJsonObject job = jobJson(sheet.jobs[n], speech);
         job["pattern_name"] = sheet.patternNames[n];
         job["machine_name"] = sheet.machineNames[n];
+        const std::optional<double> chance = overflowOf(sheet, sheet.jobs[n]);
+        job["overflow_permille"] = chance ? QJsonValue(qint64(std::llround(*chance * 1'000))) : QJsonValue();
         jobs.append(job);
     }
     for (const SheetStep& step : sheet.steps)

@@ -38,7 +38,7 @@ SheetStep between(StepKind kind) {
         case StepKind::Refill:
             return step(Kind::Refill, "sheet.refill", {"chemicals"});
         case StepKind::EmptyWaste:
-            return step(Kind::EmptyWaste, "sheet.empty-waste", {"waste", "chemicals"});
+            return step(Kind::EmptyWaste, "sheet.empty-waste", {"waste", "chemicals"}, {"blank.emptied"});
         case StepKind::SwapPack:
             return step(Kind::SwapPack, "sheet.swap-pack", {"battery", "lifting"});
         case StepKind::Charge:

@@ -18,7 +18,8 @@ QString head(const JobSheet& sheet, const Speech& speech) {
 QString readinessPart(const JobSheet& sheet, const Speech& speech) {
     QString out = "\n" + heading(say(QT_TRANSLATE_NOOP("wording", "Readiness")));
     for (const SheetReadiness& machine : sheet.readiness) {
-        const QString volts = machine.readiness.now.volts ? voltsText(*machine.readiness.now.volts, speech) + "  " : QString();
+        const auto& measured = machine.readiness.volts;
+        const QString volts = measured ? measuredVoltsText(*measured, speech) + "  " : QString();
         out += padded(shown(machine.name), 24) + say(QT_TRANSLATE_NOOP("wording", "volts")) + " " + volts + "________\n" +
                wrapped(voltsRule(machine, speech), 4);
         std::vector<QStringList> rows;
@@ -26,7 +27,7 @@ QString readinessPart(const JobSheet& sheet, const Speech& speech) {
             rows.push_back({line.name, line.now, line.tonight, "________"});
         out += table(rows, 4);
         for (const Finding& finding : machine.readiness.findings)
-            out += wrapped(text(finding, speech), 6, "    >");
+            out += wrapped(readinessText(finding, speech), 6, "    >");
     }
     return out;
 }

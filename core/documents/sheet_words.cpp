@@ -1,6 +1,7 @@
 #include "core/documents/sheet_words.h"
 
 #include "core/documents/cautions.h"
+#include "core/documents/pack_words.h"
 #include "core/documents/service_words.h"
 #include "core/documents/stock_words.h"
 
@@ -138,8 +139,34 @@ std::vector<LevelLine> levelLines(const SheetReadiness& machine, const Speech& s
 }
 
 QString voltsRule(const SheetReadiness& machine, const Speech& speech) {
-    return say(QT_TRANSLATE_NOOP("wording", "full at %1, attach the spare pack below %2"))
-        .arg(voltsText(machine.fullAt, speech), voltsText(machine.attachSpareAt, speech));
+    const VoltRule& rule = machine.readiness.limits;
+    const auto limit = [&](const char* form, const VoltLimit& one) {
+        return say(form).arg(voltsText(one.at, speech), text(one.state));
+    };
+    QStringList parts{limit(QT_TRANSLATE_NOOP("wording", "full at %1 %2"), rule.full)};
+    if (rule.fit) parts += limit(QT_TRANSLATE_NOOP("wording", "fit to run at %1 %2"), *rule.fit);
+    parts += limit(rule.hasSpare ? QT_TRANSLATE_NOOP("wording", "spare pack on below %1 %2")
+                                 : QT_TRANSLATE_NOOP("wording", "to be charged below %1 %2"),
+                   rule.spareBelow);
+    return parts.join(QStringLiteral(", "));
+}
+
+QString measuredVoltsText(const MeasuredVolts& measured, const Speech& speech) {
+    return say(QT_TRANSLATE_NOOP("wording", "%1 %2")).arg(voltsText(measured.volts, speech), text(measured.state));
+}
+
+QString readinessText(const Finding& finding, const Speech& speech) {
+    const QString said = text(finding, speech);
+    if (finding.rule != "readiness.overflow") return said;
+    return said + ". " + text(Finding{Severity::Warning, "caution.waste", {}, {}}, speech);
+}
+
+QString overflowText(double chance, const Speech& speech) {
+    constexpr double hardlyAny = 0.001;
+    if (chance < hardlyAny) return say(QT_TRANSLATE_NOOP("wording", "the waste tank lasts, as far as is known"));
+    const int decimals = chance < 0.1 ? 1 : 0;
+    return say(QT_TRANSLATE_NOOP("wording", "the waste tank overflows with a chance of %1 %, unless it is emptied before"))
+        .arg(speech.locale.toString(chance * 100, 'f', decimals));
 }
 
 QString shortfallText(const Shortfall& shortfall, const Speech& speech) {

@@ -33,8 +33,14 @@ struct LevelLine {
     QString tonight;
 };
 std::vector<LevelLine> levelLines(const SheetReadiness& machine, const Speech& speech);
-/// "full at 25.6 V, attach the spare pack below 24.2 V".
+/// "full at 26.8 V just charged, fit to run at 25.4 V rested, spare pack on below 20.0 V under load".
 QString voltsRule(const SheetReadiness& machine, const Speech& speech);
+/// "25.7 V rested".
+QString measuredVoltsText(const MeasuredVolts& measured, const Speech& speech);
+/// A finding of readiness, with the caution that belongs beside it.
+QString readinessText(const Finding& finding, const Speech& speech);
+/// "the waste tank overflows with a chance of 3.2 %, unless it is emptied before".
+QString overflowText(double chance, const Speech& speech);
 /// "lanes 1-8 of Late Lanterns, 21:30: fresh is unmet, 12 min missing" and its reasons and remedies.
 QString shortfallText(const Shortfall& shortfall, const Speech& speech);
 QStringList shortfallDetails(const Shortfall& shortfall, const Speech& speech);

@@ -1,4 +1,5 @@
-#include "core/season/season.h"
+#include "core/season/pack_deeds.h"
+#include "core/season/waste_past.h"
 
 #include <algorithm>
 
@@ -44,18 +45,29 @@ bool isOut(const Centre& centre, const MachineId& machine, Instant t) {
     });
 }
 
-void addVoltFindings(Readiness& ready, const Machine& machine) {
-    if (!ready.now.volts) return;
-    if (*ready.now.volts < machine.attachSpareAt) {
-        ready.findings.push_back(
-            {Severity::Warning, "readiness.attach-spare", machine.name, {*ready.now.volts, machine.attachSpareAt}});
-    } else if (*ready.now.volts < machine.fullAt) {
-        ready.findings.push_back({Severity::Note, "readiness.not-full", machine.name, {*ready.now.volts, machine.fullAt}});
+void append(std::vector<Finding>& all, std::vector<Finding> more) { all.insert(all.end(), more.begin(), more.end()); }
+
+/// Amounts that were typed today and can hardly be.
+void addDoubts(Readiness& ready, const std::vector<LevelReading>& readings, const Machine& machine, const Span& today) {
+    for (const LevelReading& reading : readings) {
+        const bool counts = reading.levels.machine == machine.id && reading.emptied && today.begin <= reading.levels.at &&
+                            reading.levels.at <= today.end;
+        if (!counts) continue;
+        append(ready.findings, emptiedFindings(*reading.emptied, machine));
     }
 }
 
+/// The job that is not worth the risk; else that the cautious figures of planning leave too little room.
+void addWasteFindings(Readiness& ready, const Plan& plan, const Machine& machine) {
+    std::vector<Finding> risk = overflowFindings(ready.overflow, plan, machine.name);
+    const Microlitres room = machine.capacity.waste - ready.now.waste;
+    if (risk.empty() && ready.emptyings == 0 && ready.tonight.waste > room)
+        risk.push_back({Severity::Warning, "readiness.short-waste", machine.name, {room, ready.tonight.waste}});
+    append(ready.findings, std::move(risk));
+}
+
 /// The plan puts a step where a tank would not do, so these hold only after a change that the plan has not seen.
-void addLevelFindings(Readiness& ready, const Machine& machine) {
+void addLevelFindings(Readiness& ready, const Plan& plan, const Machine& machine) {
     for (size_t slot = 0; slot < ready.tonight.conditioner.size(); ++slot) {
         const Microlitres held = ready.now.conditioner[slot];
         const Microlitres taken = ready.tonight.conditioner[slot];
@@ -67,10 +79,7 @@ void addLevelFindings(Readiness& ready, const Machine& machine) {
         ready.findings.push_back(
             {Severity::Warning, "readiness.short-cleaner", machine.name, {ready.now.cleaner, ready.tonight.cleaner}});
     }
-    const Microlitres room = machine.capacity.waste - ready.now.waste;
-    if (ready.emptyings == 0 && ready.tonight.waste > room) {
-        ready.findings.push_back({Severity::Warning, "readiness.short-waste", machine.name, {room, ready.tonight.waste}});
-    }
+    addWasteFindings(ready, plan, machine);
     if (ready.swaps == 0 && ready.tonight.laneRuns > ready.now.lanesLeft) {
         ready.findings.push_back({Severity::Warning,
                                   "readiness.short-charge",
@@ -101,8 +110,12 @@ std::vector<Readiness> readinessOf(const SeasonState& season, const Plan& plan, 
         if (isOut(season.centre, machine.id, now))
             ready.findings.push_back({Severity::Warning, "readiness.out-of-service", machine.name, {}});
         if (!ready.measuredAt) ready.findings.push_back({Severity::Note, "readiness.not-measured", machine.name, {}});
-        addVoltFindings(ready, machine);
-        addLevelFindings(ready, machine);
+        ready.limits = voltRuleOf(season, machine, now);
+        ready.volts = voltsToday(season, ready.now, today.begin);
+        if (ready.volts) append(ready.findings, voltFindings(*ready.volts, ready.limits, machine.name));
+        ready.overflow = overflowTonight(season, machine, plan, now);
+        addLevelFindings(ready, plan, machine);
+        addDoubts(ready, readings, machine, today);
         all.push_back(ready);
     }
     return all;

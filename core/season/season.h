@@ -9,6 +9,8 @@
 #include "core/planning/plan.h"
 #include "core/service/pack_log.h"
 #include "core/service/service_record.h"
+#include "core/service/volt_limits.h"
+#include "core/service/waste_tank.h"
 #include "core/supplies/ledger.h"
 
 namespace laneward {
@@ -107,6 +109,13 @@ struct LaneNow {
 };
 std::vector<LaneNow> lanesAt(const SeasonState& season, const Occupancy& occupancy, Instant t);
 
+/// The chance that a machine's waste tank is over its capacity by the end of a job, emptied as the plan has it.
+struct OverflowChance {
+    JobId job;
+    double chance = 0;
+    friend bool operator==(const OverflowChance&, const OverflowChance&) = default;
+};
+
 /// What a machine holds against what tonight's jobs take.
 struct Readiness {
     MachineId machine;
@@ -116,7 +125,10 @@ struct Readiness {
     int emptyings = 0;
     int swaps = 0;
     std::optional<Instant> measuredAt;
-    std::vector<Finding> findings;  ///< "readiness.…": what is short, what to measure
+    VoltRule limits;                       ///< that hold for its pack
+    std::optional<MeasuredVolts> volts;    ///< of that pack, read today
+    std::vector<OverflowChance> overflow;  ///< of tonight's jobs that are still to run, in order
+    std::vector<Finding> findings;         ///< "readiness.…": what is short, what to measure
 };
 std::vector<Readiness> readinessOf(const SeasonState& season, const Plan& plan, Instant now);
 

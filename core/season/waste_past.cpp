@@ -1,6 +1,7 @@
 #include "core/season/waste_past.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace laneward {
 
@@ -24,9 +25,18 @@ std::vector<std::pair<Instant, Cleaning>> workOf(const SeasonState& season, cons
     return work;
 }
 
+bool isStillToRun(const Job& job, const Machine& machine, QDate today, Instant now) {
+    return job.machine == machine.id && job.date == today && isAhead(job) && job.time.end > now;
+}
+
+bool isEmptiedBefore(const Job& job, Instant now) {
+    return std::any_of(job.steps.begin(), job.steps.end(),
+                       [now](const Step& step) { return step.kind == StepKind::EmptyWaste && step.time.end > now; });
+}
+
 }  // namespace
 
-WasteTank wasteTankOf(const SeasonState& season, const Machine& machine) {
+WasteTank learnedWasteTank(const SeasonState& season, const Machine& machine) {
     WasteRule rule;
     rule.capacity = std::max(Microlitres{1}, machine.capacity.waste);
     WasteTank tank(rule);
@@ -38,7 +48,7 @@ WasteTank wasteTankOf(const SeasonState& season, const Machine& machine) {
     });
     std::optional<Instant> emptySince;  // a tank that was not seen empty may have held more
     for (const LevelReading& reading : readings) {
-        if (reading.emptied && emptySince) {
+        if (reading.emptied && emptySince && emptiedFindings(*reading.emptied, machine).empty()) {
             Cleaning since;
             for (const auto& [end, done] : work) {
                 if (*emptySince < end && end <= reading.levels.at) since = since + done;
@@ -51,7 +61,7 @@ WasteTank wasteTankOf(const SeasonState& season, const Machine& machine) {
 }
 
 std::optional<Microlitres> learnedWastePerLane(const SeasonState& season, const Machine& machine) {
-    const WasteTank tank = wasteTankOf(season, machine);
+    const WasteTank tank = learnedWasteTank(season, machine);
     if (tank.emptyings() < leastEmptyings) return std::nullopt;
     Cleaning sum;
     int lanes = 0;
@@ -72,7 +82,81 @@ std::vector<double> overflowChances(const SeasonState& season, const Machine& ma
     work.reserve(jobs.size());
     for (const Job* job : jobs)
         work.push_back(cleaningOf(job->use, job->treatment));
-    return wasteTankOf(season, machine).overflowChances({now.waste, {}}, work);
+    return learnedWasteTank(season, machine).overflowChances({now.waste, {}}, work);
+}
+
+WasteLevel wasteLevel(const SeasonState& season, const Machine& machine, Instant now) {
+    Instant since = dayOf(season.centre, dateOf(season.centre, now)).begin;
+    WasteLevel level;
+    for (const LevelReading& reading : standing(season.readings)) {
+        const MachineLevels& measured = reading.levels;
+        if (measured.machine != machine.id || measured.at < since || measured.at > now) continue;
+        since = measured.at;
+        level.measured = measured.waste;
+    }
+    for (const auto& [end, done] : workOf(season, machine.id)) {
+        if (since < end && end <= now) level.since = level.since + done;
+    }
+    return level;
+}
+
+std::vector<OverflowChance> overflowTonight(const SeasonState& season, const Machine& machine, const Plan& plan, Instant now) {
+    const QDate today = dateOf(season.centre, now);
+    std::vector<const Job*> jobs;
+    for (const Job& job : plan.jobs) {
+        if (isStillToRun(job, machine, today, now)) jobs.push_back(&job);
+    }
+    std::sort(jobs.begin(), jobs.end(), [](const Job* a, const Job* b) { return a->time.begin < b->time.begin; });
+    const WasteTank tank = learnedWasteTank(season, machine);
+    WasteLevel level = wasteLevel(season, machine, now);
+    std::vector<OverflowChance> all;
+    // From one emptying to the next: what has overflowed before is wiped up by then.
+    for (auto first = jobs.begin(); first != jobs.end();) {
+        if (isEmptiedBefore(**first, now)) level = {};
+        const auto last = std::find_if(first + 1, jobs.end(), [now](const Job* job) { return isEmptiedBefore(*job, now); });
+        std::vector<Cleaning> work;
+        for (auto job = first; job != last; ++job)
+            work.push_back(cleaningOf((*job)->use, (*job)->treatment));
+        const std::vector<double> chances = tank.overflowChances(level, work);
+        for (size_t n = 0; n < chances.size(); ++n)
+            all.push_back({first[std::ptrdiff_t(n)]->id, chances[n]});
+        first = last;
+    }
+    return all;
+}
+
+std::vector<Finding> overflowFindings(const std::vector<OverflowChance>& chances, const Plan& plan, const QString& machine) {
+    const auto risk =
+        std::find_if(chances.begin(), chances.end(), [](const OverflowChance& one) { return one.chance > worthSaying; });
+    if (risk == chances.end()) return {};
+    const auto job = std::find_if(plan.jobs.begin(), plan.jobs.end(), [&](const Job& one) { return one.id == risk->job; });
+    if (job == plan.jobs.end()) return {};
+    const std::int64_t percent = std::llround(risk->chance * 100);
+    return {{Severity::Warning, "readiness.overflow", machine, {job->time.begin, percent, job->laneSet().text()}}};
+}
+
+std::vector<Finding> emptiedFindings(Microlitres emptied, const Machine& machine) {
+    const Microlitres capacity = machine.capacity.waste;
+    if (emptied < Microlitres{0}) return {{Severity::Fault, "waste.negative", machine.name, {emptied, capacity}}};
+    if (double(emptied.value) <= fullestTank * double(capacity.value)) return {};
+    return {{Severity::Warning, "waste.beyond-tank", machine.name, {emptied, capacity}}};
+}
+
+std::vector<WasteLine> wasteOutlook(const SeasonState& season, const Plan& plan, Instant now) {
+    std::vector<WasteLine> lines;
+    for (const Machine& machine : season.centre.machines) {
+        const WasteTank tank = learnedWasteTank(season, machine);
+        const WasteLevel level = wasteLevel(season, machine, now);
+        WasteLine line;
+        line.machine = machine.id;
+        line.level = level.measured + Microlitres{std::llround(std::max(0.0, tank.wasteOf(level.since).centre))};
+        line.capacity = machine.capacity.waste;
+        line.share = tank.share().centre;
+        line.emptyings = tank.emptyings();
+        line.overflow = overflowTonight(season, machine, plan, now);
+        lines.push_back(std::move(line));
+    }
+    return lines;
 }
 
 }  // namespace laneward

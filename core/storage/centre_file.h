@@ -7,7 +7,7 @@
 
 namespace laneward {
 
-inline constexpr int centreFileVersion = 3;
+inline constexpr int centreFileVersion = 4;
 
 struct CentreFile {
     SeasonState season;  ///< with an empty history part and no stock: all records are in `history`
@@ -19,7 +19,7 @@ struct CentreFile {
 Outcome writeCentreFile(QIODevice& out, const CentreFile& file);
 /// Errors (Invalid): "json.unreadable", "json.missing-key", "json.unknown-key", "json.bad-value", "centre-file.newer"; the
 /// subject names file and record ("club.json: series[12].lanes"). Files of earlier versions are read as if they said what was not
-/// known then: no readings, no carry, versions of patterns unknown, no supplies, money in EUR.
+/// known then: no readings, no carry, versions of patterns unknown, no supplies, money in EUR, machines without a weight.
 Result<CentreFile> readCentreFile(QIODevice& in, const QString& name);
 
 /// Everything of a store, from one read transaction.

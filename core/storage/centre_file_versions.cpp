@@ -22,7 +22,8 @@ const std::vector<NewKey>& newKeys() {
                                           {2, "readings", "poured", QJsonValue::Null},
                                           {3, "readings", "emptied_ul", QJsonValue::Null},
                                           {3, "incidents", "answers", QJsonValue::Null},
-                                          {3, "centre", "currency", toJson(Settings{}.currency), "settings"}};
+                                          {3, "centre", "currency", toJson(Settings{}.currency), "settings"},
+                                          {4, "machines", "weight_g", QJsonValue::Null}};
     return keys;
 }
 

@@ -84,6 +84,7 @@ void describe(V& visit, T& m) {
     visit("conditioners", m.conditioners);
     visit("cleaner", m.cleaner);
     visit("carry_length_um", m.carryLength);
+    visit("weight_g", m.weight);
 }
 
 template <class V, ValueOf<Person> T>

@@ -8,7 +8,7 @@ namespace laneward {
 namespace {
 
 constexpr std::array scripts{":/migrations/0001_first.sql", ":/migrations/0002_readings.sql", ":/migrations/0003_supplies.sql",
-                             ":/migrations/0004_service.sql"};
+                             ":/migrations/0004_service.sql", ":/migrations/0005_weights.sql"};
 
 /// Tables of records, and the version that brought them.
 struct RecordTable {

@@ -9,6 +9,7 @@
 #include "app/window/main_window.h"
 #include "app/window/style.h"
 #include "core/documents/guide_words.h"
+#include "core/season/pack_outlook.h"
 #include "tests/support/evening_session.h"
 #include "tests/support/looks.h"
 
@@ -66,11 +67,29 @@ struct Desk {
     std::unique_ptr<Session> session;
     std::unique_ptr<GuideView> view;
 
-    explicit Desk(Access access = Access::ReadWrite) {
+    explicit Desk(Access access = Access::ReadWrite, bool packs = false) {
         session = std::make_unique<Session>(evening.store(access), evening.clock);
         session->setPerson({"ada"});
+        if (packs && !session->apply("Packs", {RowChange<ServiceItem>{{}, pack("p1")}, RowChange<ServiceItem>{{}, pack("p2")}}))
+            qFatal("no packs");
         open();
     }
+    /// Full at 26.8 V straight off the charger, fit to run at 25.4 V, the spare pack under 20 V: common practice, no source.
+    static ServiceItem pack(const char* id) {
+        ServiceItem item{{id}, {"m1"}, ItemKind::Pack, id};
+        item.pack = PackLimits{{Chemistry::FloodedLeadAcid, Millivolts{24'000}},
+                               {Millivolts{26'800}, VoltageState::JustCharged},
+                               {Millivolts{25'400}, VoltageState::JustCharged},
+                               {Millivolts{20'000}, VoltageState::UnderLoad}};
+        return item;
+    }
+    QComboBox* state() const {
+        for (QComboBox* box : view->findChildren<QComboBox*>("guideVoltState")) {
+            if (box->isVisible()) return box;
+        }
+        return nullptr;
+    }
+    std::vector<PackReading> log() const { return standing(session->season().packReadings); }
     void open() {
         view.reset();
         view = std::make_unique<GuideView>(*session);
@@ -120,6 +139,10 @@ private Q_SLOTS:
     void ticksStayWhenLeftAndWhenTheWindowWasClosed();
     void nonsenseIsSaidAndKept();
     void twoReadingsOfOneSecondBothCount();
+    void voltsGoToThePacksLogWithTheirState();
+    void tooFewVoltsAreSaidAtOnce();
+    void emptiedWasteIsTyped();
+    void aSwapIsOneDeedWithTheLog();
     void lookingBackKeepsAndCorrects();
     void whatIsTakenBackComesAgain();
     void leavingOutRecordsNothing();
@@ -338,6 +361,98 @@ void GuideViewTest::twoReadingsOfOneSecondBothCount() {
         QCOMPARE(levels.volts->value, std::int64_t{25'900});
         QCOMPARE(levels.cleaner.value, millilitres(5'000).value);
     }
+}
+
+void GuideViewTest::voltsGoToThePacksLogWithTheirState() {
+    Desk desk(Access::ReadWrite, true);
+    desk.until("Otter: charger off");
+    auto* state = desk.state();
+    QVERIFY(state && state->isVisible());
+    QCOMPARE(state->currentData().toInt(), int(VoltageState::JustCharged));  // as the pack's limit is measured
+    // By keyboard: Tab leads to the state, the arrows choose, Space goes on.
+    QTest::keyClicks(QApplication::focusWidget(), "25.5");
+    desk.key(Qt::Key_Tab);
+    QCOMPARE(QApplication::focusWidget(), static_cast<QWidget*>(state));
+    desk.key(Qt::Key_Up);
+    desk.key(Qt::Key_Space);
+    QVERIFY2(desk.title().startsWith("Otter: read all levels"), qPrintable(desk.title()));
+    QCOMPARE(desk.log().size(), size_t(1));
+    QVERIFY(desk.log().front().state == VoltageState::Rested && desk.log().front().deed == PackDeed::Read);
+    QCOMPARE(desk.log().front().volts->value, std::int64_t{25'500});
+    QVERIFY(desk.log().front().pack.value == "p1");
+    // One deed: one undo takes back the reading and the log.
+    desk.session->undoStack().undo();
+    QVERIFY(desk.log().empty());
+    QVERIFY(desk.title().startsWith("Otter: charger off"));
+    // By mouse: what is chosen beside the blank counts as well.
+    desk.blanks().front()->setText("26.9");
+    desk.click("guideGoOn");
+    QVERIFY(desk.log().front().state == VoltageState::JustCharged);
+    // Out of the choice Backspace leads back, as from everywhere.
+    desk.key(Qt::Key_Backspace);
+    desk.state()->setFocus();
+    desk.key(Qt::Key_Backspace);
+    QVERIFY2(desk.title().startsWith("Look at tonight"), qPrintable(desk.title()));
+}
+
+void GuideViewTest::tooFewVoltsAreSaidAtOnce() {
+    Desk desk(Access::ReadWrite, true);
+    desk.until("Otter: charger off");
+    QTest::keyClicks(QApplication::focusWidget(), "19.9");
+    const auto* advice = desk.view->findChild<QLabel*>("guideAdvice");
+    QVERIFY(advice->isVisible());
+    QVERIFY2(advice->text().contains("put the spare pack on before the run"), qPrintable(advice->text()));
+    desk.key(Qt::Key_Space);
+    QVERIFY2(desk.notice().contains("put the spare pack on before the run"), qPrintable(desk.notice()));
+    QVERIFY(!advice->isVisible());
+    desk.key(Qt::Key_Space);
+    QCOMPARE(desk.notice(), QString());
+    // Without a pack of its own the machine's settings hold.
+    Desk plain;
+    plain.until("Otter: charger off");
+    QVERIFY(!plain.state());
+    QTest::keyClicks(QApplication::focusWidget(), "24.1");
+    QVERIFY(plain.view->findChild<QLabel*>("guideAdvice")->text().contains("24.1 V is below 24.2 V"));
+}
+
+void GuideViewTest::emptiedWasteIsTyped() {
+    Desk desk;
+    desk.until("Otter: waste into");
+    QTest::keyClicks(QApplication::focusWidget(), "-3");
+    desk.key(Qt::Key_Space);
+    QVERIFY2(desk.problem().contains("cannot be emptied; nothing was recorded"), qPrintable(desk.problem()));
+    QVERIFY(desk.title().startsWith("Otter: waste into"));
+    desk.blanks().front()->setText("12000");
+    QVERIFY(desk.view->findChild<QLabel*>("guideAdvice")->text().contains("kept and flagged"));
+    desk.blanks().front()->setText("790");
+    QCOMPARE(desk.view->findChild<QLabel*>("guideAdvice")->text(), QString());
+    desk.key(Qt::Key_Space);
+    const LevelReading reading = standing(desk.session->season().readings).back();
+    QCOMPARE(reading.emptied->value, millilitres(790).value);
+    QCOMPARE(reading.levels.waste.value, std::int64_t{0});
+    desk.session->undoStack().undo();
+    QVERIFY(!standing(desk.session->season().readings).back().emptied);
+}
+
+void GuideViewTest::aSwapIsOneDeedWithTheLog() {
+    Desk desk(Access::ReadWrite, true);
+    desk.evening.clock.set(support::eveningNow - minutes(30));
+    LevelReading low;
+    low.levels = desk.session->planningState().levels.front();
+    low.levels.at = desk.session->now();
+    low.levels.lanesLeft = 2;
+    QVERIFY(desk.session->record("Low", {low}));
+    desk.until("Swap the pack of Otter");
+    QTest::keyClicks(QApplication::focusWidget(), "26.8");
+    const int steps = desk.session->undoStack().index();
+    desk.key(Qt::Key_Space);
+    QCOMPARE(desk.session->undoStack().index(), steps + 1);
+    QCOMPARE(desk.log().size(), size_t(2));
+    const std::vector<PackState> packs = packsOf(desk.session->season(), desk.session->now() + Seconds{2});
+    QVERIFY(packs[0].onCharge && !packs[0].onMachine && packs[1].onMachine);
+    QCOMPARE(packs[1].volts->value, std::int64_t{26'800});
+    desk.session->undoStack().undo();
+    QVERIFY(desk.log().empty());
 }
 
 void GuideViewTest::lookingBackKeepsAndCorrects() {
@@ -559,6 +674,16 @@ void GuideViewTest::looks() {
     };
     until(GuideDeed::Volts);
     shot("volts");
+    const auto firstBlank = [&] {
+        for (QLineEdit* field : guide->findChildren<QLineEdit*>("guideBlank")) {
+            if (field->isVisible()) return field;
+        }
+        return static_cast<QLineEdit*>(nullptr);
+    };
+    firstBlank()->setText(QLocale().toString(23.9));
+    QVERIFY(guide->findChild<QLabel*>("guideAdvice")->isVisible());
+    shot("volts-low");
+    firstBlank()->clear();
     until(GuideDeed::Levels);
     shot("levels");
     until(GuideDeed::Run);
@@ -569,6 +694,10 @@ void GuideViewTest::looks() {
     for (int n = 0; n < 100 && guide->shownStep() && !guide->shownStep()->duty; ++n)
         goOn();
     shot("duty");
+    until(GuideDeed::CloseTanks);
+    firstBlank()->setText(QStringLiteral("99000"));
+    shot("emptied");
+    firstBlank()->clear();
     for (int n = 0; n < 100 && guide->shownStep(); ++n)
         goOn();
     QVERIFY(!guide->shownStep());

@@ -30,6 +30,7 @@ private Q_SLOTS:
     void initTestCase();
     void dueDuties();
     void textAndCsvSayTheSame();
+    void wasteTanksAreTold();
     void theListEndsWhereItIsAsked();
     void theHistoryAddsUp();
     void theSheetNamesTheDuty();
@@ -99,6 +100,25 @@ void ServiceCommandTest::textAndCsvSayTheSame() {
     QVERIFY2(words.startsWith("Overdue: Heron: Clean the filters."), qPrintable(words.left(200)));
     for (const QString& line : text.out.split('\n'))
         QVERIFY2(line.size() <= 80, qPrintable(line));
+}
+
+void ServiceCommandTest::wasteTanksAreTold() {
+    const QJsonArray tanks = json({"service"})["waste"].toArray();
+    QCOMPARE(tanks.size(), 2);
+    for (const QJsonValue& tank : tanks) {
+        QVERIFY(tank["level_ul"].toInteger() >= 0 && tank["capacity_ul"].toInteger() > 0);
+        QVERIFY(tank["emptyings"].toInt() > 3);
+        QVERIFY(tank["share_permille"].toInt() > 500 && tank["share_permille"].toInt() < 1'000);
+        int before = 0;
+        for (const QJsonValue& job : tank["overflow"].toArray()) {
+            QVERIFY(!job["job"].toString().isEmpty());
+            QVERIFY(job["permille"].toInt() >= before && job["permille"].toInt() <= 1'000);
+            before = job["permille"].toInt();
+        }
+    }
+    const QString words = m_folder.run({"service"}).out.simplified();
+    QVERIFY2(words.contains("Waste tanks") && words.contains("of the cleaner comes back"), qPrintable(words));
+    QVERIFY(words.contains("Waste: not down a drain; ask the local wastewater authority."));
 }
 
 void ServiceCommandTest::theListEndsWhereItIsAsked() {

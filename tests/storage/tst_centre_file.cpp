@@ -248,17 +248,17 @@ void TestCentreFile::brokenBytesAreRefused_data() {
     row("two documents", good + good, unreadable);
     row("something after", good + "x", unreadable);
     row("trailing comma", QByteArray(good).replace("\n}\n", ",\n}\n"), unreadable);
-    row("no comma", QByteArray(good).replace("3,\n\"centre\"", "3\n\"centre\""), unreadable);
+    row("no comma", QByteArray(good).replace("4,\n\"centre\"", "4\n\"centre\""), unreadable);
     row("comments", QByteArray(good).replace("\"lanes\": 8", "\"lanes\": /* eight */ 8"), unreadable);
     row("single quotes", QByteArray(good).replace("\"lanes\": 8", "'lanes': 8"), unreadable);
     row("not a number", QByteArray(good).replace("\"lanes\": 8", "\"lanes\": NaN"), unreadable);
     row("leading zero", QByteArray(good).replace("\"lanes\": 8", "\"lanes\": 08"), unreadable);
     row("key twice", QByteArray(good).replace("\"lanes\": 8", "\"lanes\": 8, \"lanes\": 8"), "json.bad-value");
     row("other format", QByteArray(good).replace("laneward-centre", "something"), "json.bad-value");
-    row("newer", QByteArray(good).replace("\"version\": 3", "\"version\": 4"), "centre-file.newer");
-    row("much newer", QByteArray(good).replace("\"version\": 3", "\"version\": 99"), "centre-file.newer");
-    row("version 0", QByteArray(good).replace("\"version\": 3", "\"version\": 0"), "json.bad-value");
-    row("version text", QByteArray(good).replace("\"version\": 3", "\"version\": \"1\""), "json.bad-value");
+    row("newer", QByteArray(good).replace("\"version\": 4", "\"version\": 5"), "centre-file.newer");
+    row("much newer", QByteArray(good).replace("\"version\": 4", "\"version\": 99"), "centre-file.newer");
+    row("version 0", QByteArray(good).replace("\"version\": 4", "\"version\": 0"), "json.bad-value");
+    row("version text", QByteArray(good).replace("\"version\": 4", "\"version\": \"1\""), "json.bad-value");
     row("201 lanes", QByteArray(good).replace("[1,2,3]", "[1,2,201]"), "json.bad-value");
     row("lane 0", QByteArray(good).replace("[1,2,3]", "[0,2,3]"), "json.bad-value");
     row("lane twice", QByteArray(good).replace("[1,2,3]", "[1,2,2]"), "json.bad-value");
@@ -301,7 +301,7 @@ void TestCentreFile::messagesNameTheRecord() {
 void TestCentreFile::hugeFilesAreRefusedSoon_data() {
     QTest::addColumn<QByteArray>("head");
     QTest::addColumn<QByteArray>("body");
-    const QByteArray begun = "{\"format\": \"laneward-centre\", \"version\": 3, \"people\": [";
+    const QByteArray begun = "{\"format\": \"laneward-centre\", \"version\": 4, \"people\": [";
     QTest::newRow("zeros") << QByteArray() << QByteArray(1, '\0');
     QTest::newRow("spaces") << QByteArray() << QByteArray(" ");
     QTest::newRow("open brackets") << QByteArray() << QByteArray("[");

@@ -21,9 +21,16 @@ Result<CentreFile> read(QByteArray bytes) {
     return readCentreFile(in, "club.json");
 }
 
-/// The full season as version 2 knew it.
-CentreFile knownToTheSecond() {
+/// The full season as version 3 knew it.
+CentreFile knownToTheThird() {
     CentreFile file{fullSeason(), fullHistory()};
+    file.season.centre.machines[0].weight.reset();
+    return file;
+}
+
+/// As version 2 knew it.
+CentreFile knownToTheSecond() {
+    CentreFile file = knownToTheThird();
     file.season.centre.facts.settings.currency = "EUR";
     std::erase_if(file.history.incidents, [](const Incident& incident) { return incident.answers.has_value(); });
     file.season.supplies.clear();
@@ -68,6 +75,7 @@ class TestCentreFileVersions : public QObject {
 private Q_SLOTS:
     void theFirstVersionIsStillRead();
     void theSecondVersionIsStillRead();
+    void theThirdVersionIsStillRead();
     void itsPatternsBecomeFirstVersions();
     void whatItHadIsAskedForAsEver_data();
     void whatItHadIsAskedForAsEver();
@@ -90,6 +98,17 @@ void TestCentreFileVersions::theSecondVersionIsStillRead() {
     const Result<CentreFile> file = read(old);
     QVERIFY2(file, file ? "" : qPrintable(file.error().finding.rule + ' ' + file.error().finding.subject.toUtf8()));
     QVERIFY(*file == knownToTheSecond());
+    TemporaryCentre centre(false);
+    QVERIFY(centre.store().replaceAll(file->season, file->history, PersonId{"ada"}, fullSeasonNow));
+    QVERIFY(centre.store().check()->empty());
+}
+
+void TestCentreFileVersions::theThirdVersionIsStillRead() {
+    const QByteArray old = kept("centre-3.json");
+    QVERIFY(old.contains("\"version\": 3") && old.contains("pack_readings") && !old.contains("weight_g"));
+    const Result<CentreFile> file = read(old);
+    QVERIFY2(file, file ? "" : qPrintable(file.error().finding.rule + ' ' + file.error().finding.subject.toUtf8()));
+    QVERIFY(*file == knownToTheThird());
     TemporaryCentre centre(false);
     QVERIFY(centre.store().replaceAll(file->season, file->history, PersonId{"ada"}, fullSeasonNow));
     QVERIFY(centre.store().check()->empty());
@@ -119,7 +138,7 @@ void TestCentreFileVersions::whatItHadIsAskedForAsEver_data() {
 
 void TestCentreFileVersions::whatItHadIsAskedForAsEver() {
     QFETCH(QByteArray, key);
-    for (const char* name : {"centre-1.json", "centre-2.json"}) {
+    for (const char* name : {"centre-1.json", "centre-2.json", "centre-3.json"}) {
         const QByteArray old = kept(name);
         QVERIFY(old.contains(key));
         QVERIFY(!read(QByteArray(old).replace(key, "\"unheard_of\"")));

@@ -54,7 +54,8 @@ std::vector<std::int64_t> editionsOf(Store& store, const char* id) {
 
 /// Columns that the first schema did not have yet.
 bool isNew(QLatin1StringView column) {
-    static const QSet<QString> names{"carry_length_um", "reading_limits", "edition", "pattern_version", "poured", "emptied_ul"};
+    static const QSet<QString> names{"carry_length_um", "reading_limits", "edition", "pattern_version",
+                                     "poured",          "emptied_ul",     "weight_g"};
     return names.contains(QString(column));
 }
 
@@ -339,6 +340,7 @@ void TestReadings::theFirstSchemaIsRaised() {
     expected.centre.facts.readingLimits = {};
     expected.centre.facts.settings.currency = "EUR";
     expected.centre.machines[0].carryLength = {};
+    expected.centre.machines[0].weight = {};
     expected.patterns[0].edition = 1;
     const SeasonState season = withoutVersions(*store->load(fullSeasonNow));
     QVERIFY(season.centre.facts == expected.centre.facts && season.centre.machines == expected.centre.machines);

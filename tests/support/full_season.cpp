@@ -36,6 +36,7 @@ Machine firstMachine() {
     m.conditioners = {"Amber", "Clear"};
     m.cleaner = "Blue 1:4";
     m.carryLength = Micrometres{914'400};
+    m.weight = Grams{93'500};
     return m;
 }
 

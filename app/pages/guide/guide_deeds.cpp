@@ -36,11 +36,21 @@ const LevelReading* readingOfThisSecond(const Session& session, const MachineId&
     return found;
 }
 
-void addReading(GuideAct& act, const Session& session, const GuideStep& step, const MachineLevels& now,
-                const std::vector<GuideAnswer>& answers) {
+/// As planning counts on, learned or set.
+int lanesPerCharge(Session& session, const Machine& machine) {
+    for (const MachineLimits& limits : session.planningState().limits) {
+        if (limits.machine == machine.id) return limits.lanesPerCharge;
+    }
+    return machine.capacity.lanesPerCharge;
+}
+
+void addReading(GuideAct& act, Session& session, const GuideStep& step, const std::vector<GuideAnswer>& answers) {
     const Machine* machine = findMachine(session.season().centre, step.step.machine);
     if (!machine) return;
-    std::optional<LevelReading> reading = readingOf(step, *machine, now, answers, session.speech().units);
+    Machine learned = *machine;
+    learned.capacity.lanesPerCharge = lanesPerCharge(session, *machine);
+    const MachineLevels now = levelsOf(session, machine->id);
+    std::optional<LevelReading> reading = readingOf(step, learned, now, answers, session.speech().units);
     if (!reading) return;
     reading->levels.machine = machine->id;
     // Of two readings of one second nobody could tell which was the later one.
@@ -49,6 +59,8 @@ void addReading(GuideAct& act, const Session& session, const GuideStep& step, co
     act.record = reading->id = session.newOperation();
     act.deed.name = Names::reading(*machine);
     act.deed.records.push_back(*reading);
+    for (PackReading& entry : packEntries(session.season(), machine->id, packNewsOf(step, answers), reading->levels.at))
+        act.deed.records.push_back(std::move(entry));
 }
 
 void addService(GuideAct& act, const Session& session, const JobSheet& sheet, const GuideStep& step) {
@@ -76,7 +88,7 @@ GuideAct actOf(Session& session, const JobSheet& sheet, const GuideStep& step, c
         if (isAhead(job)) act.deed = job.state == JobState::UnderWay ? doneAsPlanned(session, job) : begun(session, job);
         return act;
     }
-    addReading(act, session, step, levelsOf(session, step.step.machine), answers);
+    addReading(act, session, step, answers);
     addService(act, session, sheet, step);
     if (step.deed == GuideDeed::HandOver) {
         if (std::optional<HandOver> note = noteOf(answers, sheet.date, session.now())) {

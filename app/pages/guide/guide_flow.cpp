@@ -12,6 +12,7 @@
 #include <QStackedWidget>
 
 #include <algorithm>
+#include <utility>
 
 namespace laneward {
 
@@ -35,7 +36,10 @@ void GuideView::settle(bool announce) {
     read();
     GuideChange change = changeOf(m_expected, m_guide);
     change.moved = 0;
-    say(announce ? changeText(change) : QString());
+    QStringList lines;
+    if (const QString line = announce ? changeText(change) : QString(); !line.isEmpty()) lines += line;
+    if (!m_doubts.isEmpty()) lines += std::exchange(m_doubts, {});
+    say(lines.join(u'\n'));
     m_expected = m_guide.ahead;
     showStep();
     focusStep();
@@ -63,14 +67,32 @@ void GuideView::showStep() {
     const QByteArray key = step ? step->key : QByteArray("none");
     if (key != m_asked) {
         m_asked = key;
-        const MachineLevels now = step ? levelsOf(m_session, step->step.machine) : MachineLevels{};
-        const bool asks = step && !m_session.isReadOnly();
-        m_step->ask(
-            asks ? blanksOf(*step, m_session.season().centre) : std::vector<GuideBlank>{},
-            [&](const GuideBlank& blank) { return expectedText(blank, now, speech); }, speech);
+        ask(step);
     }
     m_list->show(m_guide, m_sheet, shownRow(), speech);
     showButtons();
+}
+
+void GuideView::ask(const GuideStep* step) {
+    const Speech speech = m_session.speech();
+    std::vector<GuideBlank> blanks;
+    if (step && !m_session.isReadOnly()) blanks = blanksOf(*step, m_session.season(), m_session.now());
+    const MachineId id = step ? step->step.machine : MachineId{};
+    const MachineLevels now = step ? levelsOf(m_session, id) : MachineLevels{};
+    const bool swapped = step && step->deed == GuideDeed::FullPack;
+    GuideStepPanel::Help help;
+    help.expected = [now, speech](const GuideBlank& blank) { return expectedText(blank, now, speech); };
+    help.advice = [this, id, swapped](const GuideAnswer& answer) {
+        const Machine* machine = findMachine(m_session.season().centre, id);
+        if (!machine) return QString();
+        VoltRule rule = voltRuleOf(m_session.season(), *machine, m_session.now());
+        if (swapped) rule.hasSpare = false;  // that one is on already
+        QStringList lines;
+        for (const Finding& doubt : doubtsOf(answer, *machine, rule, m_session.speech().units))
+            lines += text(doubt, m_session.speech());
+        return lines.join(u'\n');
+    };
+    m_step->ask(blanks, help, speech);
 }
 
 void GuideView::showEnd() {
@@ -118,6 +140,7 @@ void GuideView::focusStep() {
 bool GuideView::perform(const GuideStep& step, OperationId& record) {
     const auto answers = m_step->answers(m_session.speech());
     if (!answers) return false;
+    m_doubts = m_step->advice();
     if (m_session.isReadOnly()) return true;
     if (m_back > 0 && answers->empty()) return true;  // looked at again, and left as it is
     GuideAct act = actOf(m_session, m_sheet, step, *answers);

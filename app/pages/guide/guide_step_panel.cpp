@@ -3,7 +3,9 @@
 #include "app/edits/plain_label.h"
 #include "app/widgets/decimal_text.h"
 #include "core/base/limits.h"
+#include "core/documents/pack_words.h"
 
+#include <QComboBox>
 #include <QFrame>
 #include <QGridLayout>
 #include <QKeyEvent>
@@ -28,6 +30,8 @@ GuideStepPanel::GuideStepPanel(QWidget* parent) : QWidget(parent) {
     left->addWidget(m_blankFields);
     left->addWidget(m_problem = large(1.2, true));
     m_problem->setObjectName("guideProblem");
+    left->addWidget(m_advice = large(1.2, true));
+    m_advice->setObjectName("guideAdvice");
     left->addStretch();
     row->addLayout(left, 3);
     buildCautions(row);
@@ -69,16 +73,18 @@ void GuideStepPanel::show(const GuideSight& sight) {
     m_cautionFrame->setVisible(!sight.cautions.isEmpty());
 }
 
-void GuideStepPanel::ask(const std::vector<GuideBlank>& blanks, const std::function<QString(const GuideBlank&)>& expected,
-                         const Speech& speech) {
+void GuideStepPanel::ask(const std::vector<GuideBlank>& blanks, const Help& help, const Speech& speech) {
+    m_help = help;
+    m_speech = speech;
     auto* fresh = new QWidget(this);
     m_grid = new QGridLayout(fresh);
     m_grid->setContentsMargins(0, 6, 0, 6);
     m_grid->setColumnStretch(1, 1);
     m_fields.clear();
+    m_states.clear();
     m_blanks = blanks;
     for (const GuideBlank& blank : blanks)
-        addBlank(blank, expected(blank), speech);
+        addBlank(blank, help.expected(blank), speech);
     delete layout()->replaceWidget(m_blankFields, fresh);
     m_blankFields->hide();
     m_blankFields->deleteLater();
@@ -86,6 +92,39 @@ void GuideStepPanel::ask(const std::vector<GuideBlank>& blanks, const std::funct
     m_blankFields->setVisible(!blanks.empty());
     m_problem->clear();
     m_problem->hide();
+    advise();
+}
+
+/// In which state volts were measured: Tab leads there, the arrows choose.
+void GuideStepPanel::addState(const GuideBlank& blank, int row, const QFont& font) {
+    auto* state = new QComboBox(m_grid->parentWidget());
+    state->setObjectName("guideVoltState");
+    state->setAccessibleName(tr("In which state they were read"));
+    state->setFont(font);
+    for (const VoltageState one : {VoltageState::Rested, VoltageState::JustCharged, VoltageState::UnderLoad})
+        state->addItem(laneward::text(one), int(one));
+    state->setCurrentIndex(state->findData(int(*blank.state)));
+    state->installEventFilter(this);
+    m_grid->addWidget(state, row, 3);
+    connect(state, &QComboBox::currentIndexChanged, this, &GuideStepPanel::advise);
+    m_states.back() = state;
+}
+
+QString GuideStepPanel::advice() const {
+    QStringList lines;
+    std::vector<GuideAnswer> typed;
+    for (size_t n = 0; n < m_fields.size() && m_speech; ++n)
+        (void)readBlank(n, typed, *m_speech);
+    for (const GuideAnswer& answer : typed) {
+        if (const QString line = m_help.advice(answer); !line.isEmpty()) lines += line;
+    }
+    return lines.join(u'\n');
+}
+
+void GuideStepPanel::advise() {
+    const QString lines = advice();
+    m_advice->setText(lines);
+    m_advice->setVisible(!lines.isEmpty());
 }
 
 void GuideStepPanel::addBlank(const GuideBlank& blank, const QString& expected, const Speech& speech) {
@@ -113,19 +152,23 @@ void GuideStepPanel::addBlank(const GuideBlank& blank, const QString& expected, 
         m_grid->addWidget(unit, row, 2);
     }
     m_fields.push_back(field);
+    m_states.push_back(nullptr);
+    if (blank.state) addState(blank, row, font);
+    connect(field, &QLineEdit::textChanged, this, &GuideStepPanel::advise);
 }
 
 std::optional<Finding> GuideStepPanel::readBlank(size_t n, std::vector<GuideAnswer>& answers, const Speech& speech) const {
     const QString typed = m_fields[n]->text().trimmed();
     if (typed.isEmpty()) return std::nullopt;
     if (m_blanks[n].isText()) {
-        answers.push_back({m_blanks[n], 0, typed});
+        answers.push_back({m_blanks[n], 0, typed, {}});
         return std::nullopt;
     }
     const std::optional<double> number = decimalOf(typed, speech.locale);
     if (!number) return Finding{Severity::Fault, "guide.no-number", typed, {}};
     if (std::optional<Finding> fault = faultOf(m_blanks[n], *number, speech)) return fault;
-    answers.push_back({m_blanks[n], *number, {}});
+    const QComboBox* state = m_states[n];
+    answers.push_back({m_blanks[n], *number, {}, state ? VoltageState(state->currentData().toInt()) : VoltageState::Rested});
     return std::nullopt;
 }
 
@@ -141,6 +184,7 @@ std::optional<std::vector<GuideAnswer>> GuideStepPanel::answers(const Speech& sp
         return std::nullopt;
     }
     m_problem->hide();
+    m_problem->clear();
     return all;
 }
 
@@ -150,9 +194,19 @@ bool GuideStepPanel::focusFirstBlank() {
     return true;
 }
 
+/// Enter, or Space, goes on from the choice of a state: what is open of it has its own keys.
+bool GuideStepPanel::stateKey(QObject* watched, const QKeyEvent& key) {
+    if (std::find(m_states.begin(), m_states.end(), watched) == m_states.end()) return false;
+    const bool on = key.key() == Qt::Key_Return || key.key() == Qt::Key_Enter || key.key() == Qt::Key_Space;
+    if (on && !key.isAutoRepeat()) Q_EMIT entered();
+    if (key.key() == Qt::Key_Backspace && !key.isAutoRepeat()) Q_EMIT backWanted();
+    return on || key.key() == Qt::Key_Backspace;
+}
+
 /// Enter goes to the next blank and from the last one on; Space goes on from a number, and Backspace in an empty blank goes back.
 bool GuideStepPanel::eventFilter(QObject* watched, QEvent* event) {
     const auto at = std::find(m_fields.begin(), m_fields.end(), watched);
+    if (event->type() == QEvent::KeyPress && watched && stateKey(watched, *static_cast<QKeyEvent*>(event))) return true;
     if (event->type() != QEvent::KeyPress || at == m_fields.end()) return QWidget::eventFilter(watched, event);
     const auto* key = static_cast<QKeyEvent*>(event);
     const bool number = !m_blanks[size_t(at - m_fields.begin())].isText();

@@ -7,6 +7,7 @@
 
 #include <functional>
 
+class QComboBox;
 class QFrame;
 class QGridLayout;
 class QHBoxLayout;
@@ -30,11 +31,16 @@ public:
     explicit GuideStepPanel(QWidget* parent = nullptr);
 
     void show(const GuideSight& sight);
-    /// New blanks, empty; `expected` stands in each until something is typed.
-    void ask(const std::vector<GuideBlank>& blanks, const std::function<QString(const GuideBlank&)>& expected,
-             const Speech& speech);
+    struct Help {
+        std::function<QString(const GuideBlank&)> expected;  ///< stands in a blank until something is typed
+        std::function<QString(const GuideAnswer&)> advice;   ///< on what is typed, at once; empty = nothing to say
+    };
+    /// New blanks, empty.
+    void ask(const std::vector<GuideBlank>& blanks, const Help& help, const Speech& speech);
     /// Those that are not empty; none when one cannot be, which is said and gets the focus.
     std::optional<std::vector<GuideAnswer>> answers(const Speech& speech);
+    /// What is advised on what is typed now.
+    QString advice() const;
     bool focusFirstBlank();
 
 Q_SIGNALS:
@@ -43,11 +49,14 @@ Q_SIGNALS:
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
+    bool stateKey(QObject* watched, const QKeyEvent& key);
 
 private:
     QLabel* large(double factor, bool bold);
     void buildCautions(QHBoxLayout* row);
     void addBlank(const GuideBlank& blank, const QString& expected, const Speech& speech);
+    void addState(const GuideBlank& blank, int row, const QFont& font);
+    void advise();
     std::optional<Finding> readBlank(size_t n, std::vector<GuideAnswer>& answers, const Speech& speech) const;
 
     QLabel* m_state = nullptr;
@@ -56,10 +65,14 @@ private:
     QWidget* m_blankFields = nullptr;
     QGridLayout* m_grid = nullptr;
     QLabel* m_problem = nullptr;
+    QLabel* m_advice = nullptr;
     QFrame* m_cautionFrame = nullptr;
     QLabel* m_cautions = nullptr;
     std::vector<GuideBlank> m_blanks;
     std::vector<QLineEdit*> m_fields;
+    std::vector<QComboBox*> m_states;  ///< beside each field; null = it has none
+    Help m_help;
+    std::optional<Speech> m_speech;
 };
 
 }  // namespace laneward

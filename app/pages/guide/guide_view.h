@@ -54,6 +54,7 @@ private:
     void showStep();
     void showButtons();
     void showEnd();
+    void ask(const GuideStep* step);
     void focusStep();
     int shownRow() const { return int(m_guide.done.size()) - m_back; }
     void tick(const GuideStep& step, bool leftOut, const OperationId& record);
@@ -71,6 +72,7 @@ private:
     std::vector<GuideStep> m_expected;  ///< what was ahead when the person last did something
     int m_back = 0;                     ///< so many ticks back
     QByteArray m_asked;                 ///< key of the step whose blanks are shown
+    QString m_doubts;                   ///< on what was typed at the step before: said until the next one
     bool m_acting = false;
     QLabel* m_heading = nullptr;
     QLabel* m_notice = nullptr;

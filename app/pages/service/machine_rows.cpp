@@ -3,6 +3,7 @@
 #include "core/documents/item_words.h"
 #include "core/documents/service_words.h"
 #include "core/documents/stock_words.h"
+#include "core/documents/waste_words.h"
 
 #include <QCoreApplication>
 
@@ -117,6 +118,17 @@ QString metersLine(const MachineSheet& sheet, const Speech& speech) {
         parts << part;
     }
     return parts.join(QStringLiteral("   "));
+}
+
+QString wasteLine(const MachineSheet& sheet, const Plan& plan, const Speech& speech) {
+    for (const WasteLine& line : wasteOutlook(sheet.season, plan, sheet.now)) {
+        if (line.machine != sheet.machine) continue;
+        QString said = say(QT_TRANSLATE_NOOP("laneward::MachinesPanel", "Waste tank: %1")).arg(wasteLevelText(line, speech));
+        if (const QString tonight = wasteTonightText(line, speech); !tonight.isEmpty()) said += QStringLiteral("; ") + tonight;
+        if (hasWaste(line)) said += u'\n' + text(Finding{Severity::Warning, "caution.waste", {}, {}}, speech);
+        return said;
+    }
+    return {};
 }
 
 const ServiceItem* itemOfRow(const std::vector<ServiceItem>& items, const QString& rowId) {

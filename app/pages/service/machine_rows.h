@@ -24,6 +24,8 @@ QStringList machineTitles();
 std::vector<PlainRow> machineRows(const MachineSheet& sheet, const Speech& speech);
 /// "41,230 lanes (counter 41,210 on Sun 8 Nov), 512 runs, 310.5 h, 61.2 L through it"; empty for the centre.
 QString metersLine(const MachineSheet& sheet, const Speech& speech);
+/// "Waste tank: about 3.1 L of 9 L; …; tonight …" with its caution; empty for the centre.
+QString wasteLine(const MachineSheet& sheet, const Plan& plan, const Speech& speech);
 /// The item that a row is about; null when it is gone.
 const ServiceItem* itemOfRow(const std::vector<ServiceItem>& items, const QString& rowId);
 

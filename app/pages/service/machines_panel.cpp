@@ -5,6 +5,7 @@
 #include "app/pages/service/counter_form.h"
 #include "app/pages/service/item_form.h"
 #include "app/pages/service/last_done_form.h"
+#include "app/pages/service/machine_form.h"
 #include "core/documents/service_templates.h"
 
 #include <QCheckBox>
@@ -44,6 +45,7 @@ MachinesPanel::MachinesPanel(Session& session, QWidget* parent) : QWidget(parent
 QPushButton* MachinesPanel::addButton(QHBoxLayout* row, const QString& text, const char* name, void (MachinesPanel::*deed)()) {
     auto* button = new QPushButton(text, m_sheet);
     button->setObjectName(name);
+    button->setMinimumHeight(rowHeight);
     row->addWidget(button);
     connect(button, &QPushButton::clicked, this, deed);
     return button;
@@ -64,6 +66,7 @@ void MachinesPanel::buildTop(QVBoxLayout* column) {
     row->addStretch(1);
     m_lastDone = addButton(row, tr("&When last done…"), "typeLastDone", &MachinesPanel::typeLastDone);
     m_counter = addButton(row, tr("&Read a counter…"), "readCounter", &MachinesPanel::readCounter);
+    m_weight = addButton(row, tr("Weight, &volts…"), "changeMachine", &MachinesPanel::changeMachine);
     column->addLayout(row);
     column->addWidget(m_meters = proseLabel({}, m_sheet));
     m_meters->setObjectName("sheetMeters");
@@ -104,7 +107,8 @@ void MachinesPanel::buildForms(QVBoxLayout* column) {
     m_itemForm = new ItemForm(m_session, this);
     m_counterForm = new CounterForm(m_session, this);
     m_lastDoneForm = new LastDoneForm(m_session, this);
-    for (EditForm* form : std::initializer_list<EditForm*>{m_itemForm, m_counterForm, m_lastDoneForm}) {
+    m_machineForm = new MachineForm(m_session, this);
+    for (EditForm* form : std::initializer_list<EditForm*>{m_itemForm, m_counterForm, m_lastDoneForm, m_machineForm}) {
         column->addWidget(form, 1);
         connect(form, &EditForm::left, this, [this] {
             showParts();
@@ -137,6 +141,7 @@ void MachinesPanel::refresh() {
     m_itemForm->refresh();
     m_counterForm->refresh();
     m_lastDoneForm->refresh();
+    m_machineForm->refresh();
 }
 
 void MachinesPanel::fillMachines() {
@@ -162,13 +167,17 @@ void MachinesPanel::fill() {
     if (!m_list->currentIndex().isValid() && m_rows->rowCount() > 0) m_list->setCurrentIndex(m_list->model()->index(0, 0));
     m_filling = false;
     const QString meters = metersLine(sheet(), m_session.speech());
-    m_meters->setText(meters.isEmpty() ? QString() : tr("Meters: %1").arg(meters));
+    QStringList lines;
+    if (!meters.isEmpty()) lines << tr("Meters: %1").arg(meters);
+    const QString waste = wasteLine(sheet(), m_session.planOf(m_session.today()), m_session.speech());
+    if (!waste.isEmpty()) lines << waste;
+    m_meters->setText(lines.join(u'\n'));
     showParts();
 }
 
 /// A form stands in place of the sheet.
 void MachinesPanel::showParts() {
-    const bool open = m_itemForm->isOpen() || m_counterForm->isOpen() || m_lastDoneForm->isOpen();
+    const bool open = m_itemForm->isOpen() || m_counterForm->isOpen() || m_lastDoneForm->isOpen() || m_machineForm->isOpen();
     m_sheet->setVisible(!open);
     const bool any = m_rows->rowCount() > 0;
     const bool writable = !m_session.isReadOnly();
@@ -184,6 +193,7 @@ void MachinesPanel::showParts() {
     m_retire->setText(item && item->retired ? tr("Take up again") : tr("Retire"));
     m_record->setEnabled(writable && item && !item->retired && findDuty(*item, {chosenRowId()}));
     m_counter->setEnabled(writable && !machine().isEmpty());
+    m_weight->setEnabled(writable && !machine().isEmpty());
     const bool unknown = !LastDoneForm::unrecorded(m_session.season(), machine()).empty();
     m_lastDone->setEnabled(writable && unknown);
     m_lastDone->setToolTip(unknown ? tr("Type once what was done before this program came")
@@ -218,6 +228,11 @@ void MachinesPanel::recordService() { Q_EMIT recordWanted({chosenRowId()}); }
 
 void MachinesPanel::readCounter() {
     m_counterForm->create(machine());
+    showParts();
+}
+
+void MachinesPanel::changeMachine() {
+    m_machineForm->edit(machine());
     showParts();
 }
 

@@ -20,6 +20,7 @@ namespace laneward {
 class CounterForm;
 class ItemForm;
 class LastDoneForm;
+class MachineForm;
 
 class MachinesPanel : public QWidget {
     Q_OBJECT
@@ -54,6 +55,7 @@ private:
     void addUsual();
     void readCounter();
     void typeLastDone();
+    void changeMachine();
     void recordService();
 
     Session& m_session;
@@ -66,6 +68,7 @@ private:
     PlainRows* m_rows = nullptr;
     QTableView* m_list = nullptr;
     QPushButton* m_counter = nullptr;
+    QPushButton* m_weight = nullptr;
     QPushButton* m_lastDone = nullptr;
     QPushButton* m_new = nullptr;
     QPushButton* m_usual = nullptr;
@@ -75,6 +78,7 @@ private:
     ItemForm* m_itemForm = nullptr;
     CounterForm* m_counterForm = nullptr;
     LastDoneForm* m_lastDoneForm = nullptr;
+    MachineForm* m_machineForm = nullptr;
     bool m_filling = false;
 };
 

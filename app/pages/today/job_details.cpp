@@ -2,6 +2,7 @@
 
 #include "app/edits/plain_label.h"
 #include "core/documents/sheet_words.h"
+#include "core/season/waste_past.h"
 
 #include <QVBoxLayout>
 
@@ -33,7 +34,7 @@ void JobDetails::show(const JobSheet& sheet, std::optional<size_t> job, const st
     if (job) {
         addSteps(sheet, *job, speech);
         addTakes(sheet.jobs[*job], speech);
-        addReasons(sheet.jobs[*job], speech);
+        addReasons(sheet.jobs[*job], overflowOf(sheet, sheet.jobs[*job]), speech);
         addMoves(moves, speech);
     } else {
         addLine(sheet.jobs.empty()
@@ -76,10 +77,14 @@ void JobDetails::addTakes(const Job& job, const Speech& speech) {
     addLine(takes.join(tr(", ", "between amounts")));
 }
 
-void JobDetails::addReasons(const Job& job, const Speech& speech) {
+void JobDetails::addReasons(const Job& job, const std::optional<double>& overflow, const Speech& speech) {
     addLine(tr("Why here"), true);
     for (const QString& line : placeText(job, speech))
         addLine(line);
+    if (!overflow || !cleans(job.treatment)) return;
+    const bool matters = *overflow > worthSaying;
+    addLine(matters ? tr("! %1", "a warning").arg(overflowText(*overflow, speech)) : overflowText(*overflow, speech));
+    if (matters) addCaution(text(Finding{Severity::Warning, "caution.waste", {}, {}}, speech));
 }
 
 void JobDetails::addMoves(const std::vector<JobMove>& moves, const Speech& speech) {

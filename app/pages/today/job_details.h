@@ -22,7 +22,7 @@ public:
 
 private:
     void addSteps(const JobSheet& sheet, size_t job, const Speech& speech);
-    void addReasons(const Job& job, const Speech& speech);
+    void addReasons(const Job& job, const std::optional<double>& overflow, const Speech& speech);
     void addMoves(const std::vector<JobMove>& moves, const Speech& speech);
     void addTakes(const Job& job, const Speech& speech);
     void addLine(const QString& text, bool heading = false);

@@ -45,9 +45,9 @@ void LevelBar::paintEvent(QPaintEvent*) {
     painter.setPen(isShort() ? readable(shades.bad, palette().color(QPalette::Window), textContrast)
                              : palette().color(QPalette::WindowText));
     const bool mirrored = layoutDirection() == Qt::RightToLeft;
-    painter.drawText(textRoom, int(Qt::AlignVCenter) | (mirrored ? Qt::AlignRight : Qt::AlignLeft), mark + m_level.name);
+    painter.drawText(textRoom, Qt::AlignVCenter | Qt::AlignLeft, mark + m_level.name);  // the painter mirrors sides itself
     const QRect wordsRoom = mirrored ? textRoom.adjusted(0, 0, -nameWidth, 0) : textRoom.adjusted(nameWidth, 0, 0, 0);
-    painter.drawText(wordsRoom, int(Qt::AlignVCenter) | (mirrored ? Qt::AlignLeft : Qt::AlignRight),
+    painter.drawText(wordsRoom, Qt::AlignVCenter | Qt::AlignRight,
                      fontMetrics().elidedText(m_level.words, Qt::ElideRight, wordsRoom.width()));
     paintBar(painter, QRectF(0.5, line + 2.5, width() - 1, barHeight - 1));
 }

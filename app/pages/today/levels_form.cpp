@@ -1,10 +1,15 @@
 #include "app/pages/today/levels_form.h"
 
-#include "app/edits/plain_label.h"
 #include "app/pages/today/amount_box.h"
+#include "app/widgets/decimal_text.h"
+#include "core/documents/guide_blanks.h"
+#include "core/documents/pack_words.h"
 
+#include <QComboBox>
 #include <QFormLayout>
 #include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QSpinBox>
 
@@ -12,65 +17,35 @@
 
 namespace laneward {
 
-LevelsForm::LevelsForm(Session& session, const Machine& machine, QWidget* parent)
-    : QWidget(parent), m_session(session), m_machine(machine) {
-    auto* form = m_form = new QFormLayout(this);
-    form->setContentsMargins(0, 0, 0, 0);
-    buildFields(form);
-    buildPoured(form);
-    buildButtons(form);
+namespace {
+
+// What is chosen beside 'Pack', kept with each choice.
+constexpr int changeRole = Qt::UserRole;
+constexpr int packRole = Qt::UserRole + 1;
+
+bool isFault(const std::vector<Finding>& findings) { return !findings.empty() && findings.front().severity == Severity::Fault; }
+
+void showWords(QFormLayout* form, QLabel* label, const std::vector<Finding>& findings, const Speech& speech) {
+    QStringList lines;
+    for (const Finding& finding : findings)
+        lines += QStringLiteral("! ") + text(finding, speech);
+    label->setText(lines.join(u'\n'));
+    form->setRowVisible(label, !lines.isEmpty());
 }
 
-void LevelsForm::buildFields(QFormLayout* form) {
-    const UnitSystem units = m_session.season().centre.facts.settings.units;
-    const MachineCapacity& capacity = m_machine.capacity;
-    m_volts = new QDoubleSpinBox(this);
-    m_volts->setDecimals(1);
-    m_volts->setRange(0, 99);
-    m_volts->setSingleStep(0.1);
-    m_volts->setSuffix(tr(" V", "suffix"));
-    m_volts->setSpecialValueText(tr("not read"));
-    m_volts->setAlignment(Qt::AlignTrailing);
-    addField(form, tr("Rested &volts:"), m_volts);
-    for (size_t slot = 0; slot < m_conditioner.size(); ++slot) {
-        if (capacity.conditioner[slot] <= Microlitres{0}) continue;
-        m_conditioner[slot] = new AmountBox(units, capacity.conditioner[slot], this);
-        addField(form, slot == 0 ? tr("&Conditioner:") : tr("&Second conditioner:"), m_conditioner[slot]);
-    }
-    addField(form, tr("Clea&ner:"), m_cleaner = new AmountBox(units, capacity.cleaner, this));
-    addField(form, tr("&Waste in its tank:"), m_waste = new AmountBox(units, capacity.waste, this));
-    m_lanesLeft = new QSpinBox(this);
-    m_lanesLeft->setRange(0, capacity.lanesPerCharge);
-    m_lanesLeft->setAlignment(Qt::AlignTrailing);
-    addField(form, tr("&Lanes left on the pack:"), m_lanesLeft);
-}
-
-AmountBox* LevelsForm::pouredBox(Microlitres most) {
-    // A tank that was overfilled, or drained first, takes more than it holds.
-    auto* box = new AmountBox(m_session.season().centre.facts.settings.units, most * 2, this);
-    box->setSpecialValueText(tr("not read"));
-    box->setToolTip(tr("What it took to reach the line: from this Laneward learns what the machine really puts out"));
-    return box;
-}
-
-void LevelsForm::buildPoured(QFormLayout* form) {
-    const MachineCapacity& capacity = m_machine.capacity;
-    for (size_t slot = 0; slot < m_pouredConditioner.size(); ++slot) {
-        if (capacity.conditioner[slot] <= Microlitres{0}) continue;
-        m_pouredConditioner[slot] = pouredBox(capacity.conditioner[slot]);
-        addField(form, slot == 0 ? tr("Conditioner &poured in:") : tr("Second conditioner poured &in:"),
-                 m_pouredConditioner[slot]);
-    }
-    addField(form, tr("Cleaner poure&d in:"), m_pouredCleaner = pouredBox(capacity.cleaner));
-    m_pouredCleaner->setObjectName("pouredCleaner");
-    showPoured(false);
-}
+}  // namespace
 
 void LevelsForm::showPoured(bool filled) {
     for (AmountBox* box : m_pouredConditioner) {
         if (box) m_form->setRowVisible(box, filled);
     }
     m_form->setRowVisible(m_pouredCleaner, filled);
+}
+
+void LevelsForm::showEmptied(bool emptied) {
+    m_wasEmptied = emptied;
+    m_form->setRowVisible(m_emptiedRow, emptied);
+    if (!emptied) m_emptied->clear();
 }
 
 void LevelsForm::fill() {
@@ -80,6 +55,62 @@ void LevelsForm::fill() {
     m_cleaner->setAmount(m_machine.capacity.cleaner);
     showPoured(true);
     if (m_pouredConditioner[0]) m_pouredConditioner[0]->setFocus();
+}
+
+void LevelsForm::emptyWaste() {
+    m_waste->setAmount({0});
+    showEmptied(true);
+    m_emptied->setFocus();
+}
+
+/// Where no pack is kept, only what is left on it changes.
+void LevelsForm::choosePack(PackChange change) {
+    m_lanesLeft->setValue(fullPack());
+    const int row = m_pack->findData(int(change), changeRole);
+    if (row >= 0) m_pack->setCurrentIndex(row);
+}
+
+void LevelsForm::fillPackChoices() {
+    const SeasonState& season = m_session.season();
+    const ServiceItem* pack = packOn(season, m_machine.id, m_session.now());
+    m_pack->clear();
+    const auto add = [this](const QString& name, PackChange change, const ItemId& on) {
+        m_pack->addItem(name);
+        m_pack->setItemData(m_pack->count() - 1, int(change), changeRole);
+        m_pack->setItemData(m_pack->count() - 1, on.value, packRole);
+    };
+    add(tr("as before"), PackChange::None, {});
+    if (pack) {
+        add(tr("charged: %1", "pack").arg(shown(pack->name)), PackChange::Charged, pack->id);
+        for (const ItemId& spare : sparesOf(season, m_machine.id, m_session.now())) {
+            const ServiceItem* item = findItem(season.items, spare);
+            const QString name = shown(item ? item->name : spare.value);
+            add(tr("swapped for %1", "pack").arg(name), PackChange::Swapped, spare);
+        }
+        if (m_pack->findData(int(PackChange::Swapped), changeRole) < 0)
+            add(tr("swapped for another one"), PackChange::Swapped, {});
+    }
+    m_form->setRowVisible(m_pack, pack != nullptr);
+    m_form->setRowVisible(m_state, pack != nullptr);
+    m_voltsName->setText(pack ? tr("&Volts:") : tr("Rested &volts:"));
+}
+
+PackNews LevelsForm::packNews() const {
+    PackNews news;
+    news.change = PackChange(m_pack->currentData(changeRole).toInt());
+    if (news.change == PackChange::Swapped) news.on = {m_pack->currentData(packRole).toString()};
+    if (m_volts->value() > 0) news.volts = Millivolts{std::llround(m_volts->value() * 1000)};
+    // Hidden where no pack is kept: then volts are those of a rested one.
+    news.state = m_state->isHidden() ? VoltageState::Rested : VoltageState(m_state->currentData().toInt());
+    return news;
+}
+
+/// Lanes of a full pack as planning counts on, learned or set.
+int LevelsForm::fullPack() const {
+    for (const MachineLimits& limits : m_session.planningState().limits) {
+        if (limits.machine == m_machine.id) return limits.lanesPerCharge;
+    }
+    return m_machine.capacity.lanesPerCharge;
 }
 
 std::optional<Poured> LevelsForm::poured() const {
@@ -94,31 +125,43 @@ std::optional<Poured> LevelsForm::poured() const {
     return any ? std::optional(poured) : std::nullopt;
 }
 
-void LevelsForm::buildButtons(QFormLayout* form) {
-    auto* filled = new QPushButton(tr("&Filled"), this);
-    auto* emptied = new QPushButton(tr("&Emptied"), this);
-    auto* swapped = new QPushButton(tr("Pac&k swapped"), this);
-    connect(filled, &QPushButton::clicked, this, &LevelsForm::fill);
-    connect(emptied, &QPushButton::clicked, this, [this] { m_waste->setAmount({0}); });
-    connect(swapped, &QPushButton::clicked, this, [this] { m_lanesLeft->setValue(m_machine.capacity.lanesPerCharge); });
-    auto* quick = new QHBoxLayout;
-    for (QPushButton* button : {filled, emptied, swapped})
-        quick->addWidget(button);
-    form->addRow(quick);
-    auto* keep = new QPushButton(tr("&Keep the reading"), this);
-    keep->setObjectName("keepReading");
-    auto* leave = new QPushButton(tr("Cancel"), this);
-    auto* row = new QHBoxLayout;
-    row->addStretch();
-    row->addWidget(keep);
-    row->addWidget(leave);
-    form->addRow(row);
-    connect(keep, &QPushButton::clicked, this, &LevelsForm::submit);
-    connect(leave, &QPushButton::clicked, this, &LevelsForm::cancelled);
+std::vector<Finding> LevelsForm::voltsFound() const {
+    const PackNews news = packNews();
+    if (!news.volts) return {};
+    if (std::vector<Finding> faults = voltsFindings(*news.volts, m_machine.name); !faults.empty()) return faults;
+    const SeasonState& season = m_session.season();
+    const ServiceItem* other = news.on.isEmpty() ? nullptr : findItem(season.items, news.on);
+    VoltRule rule = other ? voltRule(m_machine, other) : voltRuleOf(season, m_machine, m_session.now());
+    if (news.change == PackChange::Swapped) rule.hasSpare = false;  // that one is on already
+    return doubtsOf({{}, double(news.volts->value) / 1'000, {}, news.state}, m_machine, rule, m_session.speech().units);
+}
+
+std::optional<double> LevelsForm::typedEmptied() const {
+    return m_wasEmptied ? decimalOf(m_emptied->text().trimmed(), m_session.speech().locale) : std::nullopt;
+}
+
+std::vector<Finding> LevelsForm::emptiedFound() const {
+    const QString typed = m_emptied->text().trimmed();
+    if (!m_wasEmptied || typed.isEmpty()) return {};
+    const std::optional<double> number = typedEmptied();
+    if (!number) return {{Severity::Fault, "guide.no-number", typed, {}}};
+    GuideBlank blank;
+    blank.of = GuideBlank::Of::Emptied;
+    if (std::optional<Finding> fault = faultOf(blank, *number, m_session.speech())) return {*fault};
+    return doubtsOf({blank, *number, {}, {}}, m_machine, {}, m_session.speech().units);
+}
+
+void LevelsForm::judge() {
+    showWords(m_form, m_voltsWords, voltsFound(), m_session.speech());
+    showWords(m_form, m_emptiedWords, emptiedFound(), m_session.speech());
 }
 
 void LevelsForm::begin(const MachineLevels& levels) {
+    m_lanesLeft->setRange(0, std::max({m_machine.capacity.lanesPerCharge, fullPack(), levels.lanesLeft}));
+    fillPackChoices();
     m_volts->setValue(0);
+    const VoltRule rule = voltRuleOf(m_session.season(), m_machine, m_session.now());
+    m_state->setCurrentIndex(m_state->findData(int(rule.full.state)));
     for (size_t slot = 0; slot < m_conditioner.size(); ++slot) {
         if (m_conditioner[slot]) m_conditioner[slot]->setAmount(levels.conditioner[slot]);
     }
@@ -130,6 +173,8 @@ void LevelsForm::begin(const MachineLevels& levels) {
     }
     m_pouredCleaner->setAmount({});
     showPoured(false);
+    showEmptied(false);
+    judge();
     m_volts->setFocus();
     m_volts->selectAll();
 }
@@ -149,7 +194,10 @@ void LevelsForm::keyPressEvent(QKeyEvent* event) {
 }
 
 void LevelsForm::submit() {
-    MachineLevels levels;
+    if (isFault(voltsFound())) return m_volts->setFocus();
+    if (isFault(emptiedFound())) return m_emptied->setFocus();
+    LevelsTyped typed;
+    MachineLevels& levels = typed.levels;
     levels.machine = m_machine.id;
     levels.at = m_session.now();
     for (size_t slot = 0; slot < m_conditioner.size(); ++slot) {
@@ -158,8 +206,15 @@ void LevelsForm::submit() {
     levels.cleaner = m_cleaner->amount();
     levels.waste = m_waste->amount();
     levels.lanesLeft = m_lanesLeft->value();
-    if (m_volts->value() > 0) levels.volts = Millivolts{std::llround(m_volts->value() * 1000)};
-    Q_EMIT finished(levels, poured());
+    typed.pack = packNews();
+    levels.volts = typed.pack.volts;
+    typed.poured = poured();
+    if (const std::optional<double> number = typedEmptied()) {
+        GuideBlank blank;
+        blank.of = GuideBlank::Of::Emptied;
+        typed.emptied = amountOf({blank, *number, {}, {}}, m_session.speech().units);
+    }
+    Q_EMIT finished(typed);
 }
 
 }  // namespace laneward

@@ -3,6 +3,7 @@
 #include "app/edits/plain_label.h"
 #include "app/pages/today/level_bar.h"
 #include "app/pages/today/levels_form.h"
+#include "core/documents/sheet_words.h"
 
 #include <QCoreApplication>
 #include <QPushButton>
@@ -109,7 +110,7 @@ void ReadinessCard::refresh(const SheetReadiness& entry) {
     m_volts->setText(voltsLine(m_readiness));
     QStringList lines;
     for (const Finding& finding : m_readiness.findings) {
-        const QString line = text(finding, speech);
+        const QString line = readinessText(finding, speech);
         lines.append(finding.severity == Severity::Note ? line : tr("! %1", "a warning").arg(line));
     }
     m_findings->setText(lines.join(u'\n'));
@@ -119,10 +120,11 @@ void ReadinessCard::refresh(const SheetReadiness& entry) {
 
 QString ReadinessCard::voltsLine(const Readiness& readiness) const {
     const Speech speech = m_session.speech();
-    if (!readiness.measuredAt) return {};
-    const QString when = clockTime(*readiness.measuredAt, speech);
-    if (!readiness.now.volts) return tr("measured at %1").arg(when);
-    return tr("%1 at %2", "volts at a time").arg(voltsText(*readiness.now.volts, speech), when);
+    if (readiness.volts) {
+        return tr("%1 at %2", "volts at a time")
+            .arg(measuredVoltsText(*readiness.volts, speech), clockTime(readiness.volts->at, speech));
+    }
+    return readiness.measuredAt ? tr("measured at %1").arg(clockTime(*readiness.measuredAt, speech)) : QString();
 }
 
 void ReadinessCard::openForm(bool open) {
@@ -136,11 +138,15 @@ void ReadinessCard::openForm(bool open) {
     if (open) m_form->begin(m_readiness.now);
 }
 
-void ReadinessCard::keep(const MachineLevels& levels, const std::optional<Poured>& poured) {
+void ReadinessCard::keep(const LevelsTyped& typed) {
     LevelReading reading;
-    reading.levels = levels;
-    reading.poured = poured;
-    if (m_session.record(tr("Reading of %1").arg(shown(m_machine.name)), {reading})) m_measure->setChecked(false);
+    reading.levels = typed.levels;
+    reading.poured = typed.poured;
+    reading.emptied = typed.emptied;
+    std::vector<Record> records{reading};
+    for (PackReading& entry : packEntries(m_session.season(), m_machine.id, typed.pack, typed.levels.at))
+        records.push_back(std::move(entry));
+    if (m_session.record(tr("Reading of %1").arg(shown(m_machine.name)), std::move(records))) m_measure->setChecked(false);
 }
 
 }  // namespace laneward

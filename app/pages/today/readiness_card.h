@@ -13,6 +13,7 @@ namespace laneward {
 
 class LevelBar;
 class LevelsForm;
+struct LevelsTyped;
 struct Level;
 
 /// The bars of a machine, in order: conditioners, cleaner, waste, pack.
@@ -32,7 +33,7 @@ public:
 private:
     void build();
     void openForm(bool open);
-    void keep(const MachineLevels& levels, const std::optional<Poured>& poured);
+    void keep(const LevelsTyped& typed);
     QString voltsLine(const Readiness& readiness) const;
 
     Session& m_session;

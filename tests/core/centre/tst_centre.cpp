@@ -84,6 +84,8 @@ void TestCentre::findsFaults_data() {
     row("machine.capacity", [](Centre& c) { c.machines[0].capacity.waste = Microlitres{1}; });
     row("centre.reading-limits", [](Centre& c) { c.facts.readingLimits = {{}, {}, 2'001, 2'000}; });
     row("machine.carry", [](Centre& c) { c.machines[0].carryLength = longestCarry + Micrometres{1}; });
+    row("machine.weight", [](Centre& c) { c.machines[0].weight = Grams{0}; });
+    row("machine.weight", [](Centre& c) { c.machines[0].weight = heaviestMachine + Grams{1}; });
     row("machine.volts", [](Centre& c) { c.machines[0].attachSpareAt = Millivolts{30'000}; });
     row("shift.no-time", [](Centre& c) { c.shifts[0].begin = QTime(); });
     row("shift.people", [](Centre& c) { c.shifts[0].people = -1; });

@@ -1,5 +1,6 @@
 #include "core/documents/cautions.h"
 #include "core/documents/job_sheet.h"
+#include "core/documents/sheet_words.h"
 #include "core/documents/writers.h"
 #include "tests/support/hand_made.h"
 
@@ -63,6 +64,9 @@ private Q_SLOTS:
     void eventsAsTextJsonAndCsv();
     void jobsAsCalendar();
     void firstPairTwiceIsSaid();
+    void theMachinesWeightIsSaidWhereItIsLifted();
+    void limitsOfThePackStandBesideTheBlank();
+    void overflowStandsWithItsCaution();
 };
 
 void JobSheetTest::stepsInOrderOfWork() {
@@ -266,6 +270,74 @@ void JobSheetTest::firstPairTwiceIsSaid() {
     const JobSheet sheet = jobSheet(handSeason(), plan, QDate(2026, 11, 12), handAt(15, 0));
     QVERIFY(sheetText(sheet, plain()).contains("work lanes 1-2 twice"));
     QCOMPARE(sheet.steps.size(), handSheet().steps.size());
+}
+
+void JobSheetTest::theMachinesWeightIsSaidWhereItIsLifted() {
+    const auto lifted = [](std::optional<Grams> weight) {
+        SeasonState season = handSeason();
+        season.centre.machines[0].weight = weight;
+        const JobSheet sheet = jobSheet(season, handPlan(), QDate(2026, 11, 12), handAt(15, 0));
+        QStringList said;
+        for (const SheetStep& step : sheet.steps) {
+            for (const Finding& caution : step.cautions) {
+                if (caution.rule.startsWith("lifting.")) said += step.rule + ": " + text(caution, plain());
+            }
+        }
+        const QString paper = sheetText(sheet, plain()).simplified();
+        for (const QString& one : said)
+            if (!paper.contains(one.section(": ", 1))) said += "not on paper";
+        return said;
+    };
+    QCOMPARE(lifted(std::nullopt), QStringList());
+    QCOMPARE(lifted(Grams{10'000}), QStringList());
+    // NIOSH 94-110, equation of section 1 for the lift of lifting.h: 23 x 25/40 x (1 - 0.003 x 30) x (0.82 + 4.5/30) x 0.95 =
+    // 12.05 kg; 20 kg are for two people, 60 kg for none without a lift.
+    QCOMPARE(
+        lifted(Grams{20'000}),
+        QStringList("sheet.leave-bay: Otter weighs 20 kg (45 lb); one person should not lift more than 12 kg (26 lb) in this "
+                    "way: two people or a lift"));
+    QVERIFY2(lifted(Grams{60'000}).size() == 1 && lifted(Grams{60'000}).front().endsWith("use a lift"),
+             qPrintable(lifted(Grams{60'000}).join('|')));
+    QCOMPARE(QByteArray(cautionOf("lifting.two").source), QByteArray("NIOSH 94-110, US"));
+}
+
+void JobSheetTest::limitsOfThePackStandBesideTheBlank() {
+    SeasonState season = handSeason();
+    ServiceItem pack{{"p1"}, {"m1"}, ItemKind::Pack, "Pack"};
+    // As one centre practises it; common practice, no source.
+    pack.pack = PackLimits{{Chemistry::FloodedLeadAcid, Millivolts{24'000}},
+                           {Millivolts{26'800}, VoltageState::JustCharged},
+                           {Millivolts{25'400}, VoltageState::JustCharged},
+                           {Millivolts{20'000}, VoltageState::UnderLoad}};
+    season.items = {pack};
+    const JobSheet sheet = jobSheet(season, handPlan(), QDate(2026, 11, 12), handAt(15, 0));
+    QCOMPARE(voltsRule(sheet.readiness.front(), plain()),
+             QString("full at 26.8 V just charged, fit to run at 25.4 V just charged, spare pack on below 20.0 V under load"));
+    const QJsonObject json = sheetJson(sheet, plain())["readiness"].toArray().first().toObject();
+    QCOMPARE(json["limits_of"].toString(), QString("p1"));
+    QCOMPARE(json["full_at_mv"].toInt(), 26'800);
+    QCOMPARE(json["full_state"].toString(), QString("just-charged"));
+    QCOMPARE(json["fit_at_mv"].toInt(), 25'400);
+    QCOMPARE(json["attach_spare_at_mv"].toInt(), 20'000);
+    QCOMPARE(json["attach_spare_state"].toString(), QString("under-load"));
+}
+
+void JobSheetTest::overflowStandsWithItsCaution() {
+    SeasonState season = handSeason();
+    LevelReading reading;
+    reading.id = {"l1"};
+    reading.levels.machine = {"m1"};
+    reading.levels.at = handAt(14, 0);
+    reading.levels.waste = millilitres(9'001);
+    season.readings = {reading};
+    const JobSheet sheet = jobSheet(season, handPlan(), QDate(2026, 11, 12), handAt(15, 0));
+    const QString said = sheetText(sheet, plain()).simplified();
+    QVERIFY2(said.contains("Otter: empty the waste tank before the job at 17:17 (lanes 1-8): it would overflow with a chance of"),
+             qPrintable(said));
+    QVERIFY(said.contains("chance of 100 %. Waste: not down a drain; ask the local wastewater authority."));
+    QCOMPARE(sheetJson(sheet, plain())["jobs"].toArray().first().toObject()["overflow_permille"].toInt(), 1'000);
+    // The second job is after an emptying.
+    QVERIFY(*overflowOf(sheet, sheet.jobs[1]) < 0.001);
 }
 
 QTEST_GUILESS_MAIN(JobSheetTest)

@@ -190,7 +190,7 @@ void PackOutlookTest::wasteIsLearned() {
         if (n > 0) reading.emptied = millilitres(2'400 + 800);
         state.readings.push_back(reading);
     }
-    const WasteTank tank = wasteTankOf(state, machine);
+    const WasteTank tank = learnedWasteTank(state, machine);
     QCOMPARE(tank.emptyings(), 5);  // what the first held is not known
     QVERIFY2(std::abs(tank.share().centre - 0.6) < 0.05, qPrintable(QString::number(tank.share().centre)));
     const Microlitres lane = limitsOf(state).wastePerLane;
@@ -200,7 +200,7 @@ void PackOutlookTest::wasteIsLearned() {
     right.id = {"again"};
     right.corrects = state.readings.back().id;
     state.readings.push_back(right);
-    QCOMPARE(wasteTankOf(state, machine).emptyings(), 5);
+    QCOMPARE(learnedWasteTank(state, machine).emptyings(), 5);
     // The more is done until it is emptied, the likelier it overflows.
     const Plan ahead = planOf(state, at(0, 9));
     std::vector<const Job*> jobs(30, &ahead.jobs.front());
@@ -218,7 +218,7 @@ void PackOutlookTest::tooLittleWasMeasured() {
     LevelReading reading{{"l1"}, {"ada"}, fullLevels(machine, limitsFromSettings(machine), at(-2, 23)), {}, {}};
     reading.emptied = millilitres(5'000);
     state.readings = {reading};
-    QCOMPARE(wasteTankOf(state, machine).emptyings(), 0);  // not seen empty before
+    QCOMPARE(learnedWasteTank(state, machine).emptyings(), 0);  // not seen empty before
     QCOMPARE(limitsOf(state).wastePerLane, limitsFromSettings(machine).wastePerLane);
 }
 

@@ -241,7 +241,15 @@ void SeasonTest::readinessSaysWhatIsShort() {
     for (const Finding& finding : ready[0].findings)
         rules += finding.rule;
     QCOMPARE(rules, (QByteArrayList{"readiness.out-of-service", "readiness.short-conditioner", "readiness.short-cleaner",
-                                    "readiness.short-waste", "readiness.short-charge"}));
+                                    "readiness.overflow", "readiness.short-charge"}));
+    // A tank that hardly overflows, but has less room than planning wants to see.
+    season.readings[0].levels.waste = millilitres(5'000);
+    plan.jobs[0].use.waste = millilitres(4'000);
+    rules.clear();
+    const std::vector<Readiness> fuller = readinessOf(season, plan, handAt(15, 0));
+    for (const Finding& finding : fuller[0].findings)
+        rules += finding.rule;
+    QVERIFY2(rules.contains("readiness.short-waste") && !rules.contains("readiness.overflow"), rules.join(' ').constData());
 }
 
 void SeasonTest::readinessLooksAtVolts() {
