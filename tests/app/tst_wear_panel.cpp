@@ -90,6 +90,7 @@ private Q_SLOTS:
     void withoutReplacementsItSaysSo();
     void readOnlyAdoptsNothing();
     void closingWhileItReadsIsSafe();
+    void readingIsCancelledAndGoesOn();
     void thousandsOfLivesAreQuick();
     void pictures_data();
     void pictures();
@@ -333,6 +334,39 @@ void WearPanelTest::closingWhileItReadsIsSafe() {
     QVERIFY(panel->isBusy());
     QTRY_VERIFY_WITH_TIMEOUT(!panel->isBusy(), patience);
     QVERIFY(page.findChild<QTableView*>("wearList")->model()->rowCount() > 5);
+}
+
+void WearPanelTest::readingIsCancelledAndGoesOn() {
+    Desk desk(session());
+    const int parts = desk.rows().rowCount();
+    const auto seen = [&](const char* name) {
+        for (QWidget* widget : desk.panel->findChildren<QWidget*>(name))
+            if (widget->isVisible()) return widget;
+        return static_cast<QWidget*>(nullptr);
+    };
+    const auto stop = [&] {
+        QTest::keyClick(desk.part<QTableView>("wearList"), Qt::Key_Escape);                            // the outlook first,
+        if (desk.panel->isBusy()) QTest::keyClick(desk.part<QTableView>("wearList"), Qt::Key_Escape);  // then the reading
+    };
+    QVERIFY(session().reload());
+    QVERIFY(desk.panel->isBusy());
+    stop();
+    QVERIFY(!desk.panel->isBusy() && !desk.page.isBusy());
+    QCOMPARE(desk.rows().rowCount(), parts);
+    QCOMPARE(static_cast<QLabel*>(seen("whyStopped"))->text(), QString("Stopped. The last replacements may be missing."));
+    QVERIFY(support::picture(desk.page, "wear-stopped"));
+    QTest::mouseClick(seen("workAgain"), Qt::LeftButton);
+    QVERIFY(desk.panel->isBusy() && !seen("whyStopped"));
+    desk.wait();
+    QVERIFY(!seen("workAgain"));
+    // Before anything was read there is nothing to show.
+    ServicePage page(session());
+    page.show();
+    page.findChild<QTabWidget*>()->setCurrentIndex(wearTab);
+    auto* panel = page.findChild<WearPanel*>();
+    QVERIFY(panel->isBusy() && panel->cancel() && !panel->isBusy());
+    QCOMPARE(panel->findChild<QLabel*>("whyStopped")->text(), QString("Stopped. What was replaced is not known."));
+    QVERIFY(!panel->cancel());
 }
 
 /// What the window's thread does once the records are there.
