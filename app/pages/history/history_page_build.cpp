@@ -30,7 +30,7 @@ void HistoryPage::build() {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(12, 8, 12, 8);
     column->addWidget(m_filters = new HistoryFilters(session(), this));
-    setFocusProxy(m_filters);
+    startAt(m_filters);
     buildTools();
     buildBusy(column);
     column->addWidget(m_empty = proseLabel({}, this));

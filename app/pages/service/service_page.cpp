@@ -1,6 +1,7 @@
 #include "app/pages/service/service_page.h"
 
 #include "app/edits/busy_bar.h"
+#include "app/models/panel_list.h"
 #include "app/pages/service/due_panel.h"
 #include "app/pages/service/machines_panel.h"
 #include "app/pages/service/packs_panel.h"
@@ -10,6 +11,7 @@
 #include <QHideEvent>
 #include <QKeyEvent>
 #include <QTabWidget>
+#include <QTableView>
 #include <QVBoxLayout>
 
 namespace laneward {
@@ -34,7 +36,10 @@ void ServicePage::build() {
     m_tabs->addTab(m_wear = new WearPanel(session(), m_tabs), tr("Wear"));
     m_tabs->addTab(m_packs = new PacksPanel(session(), m_tabs), tr("Packs"));
     column->addWidget(m_tabs, 1);
-    setFocusProxy(m_tabs);
+    const auto follow = [this] { startAt(m_tabs->currentWidget()->findChild<QTableView*>()); };
+    connect(m_tabs, &QTabWidget::currentChanged, this, follow);
+    follow();
+    walkTabs(*m_tabs, *this);
     connect(m_machines, &MachinesPanel::recordWanted, this, [this](const DutyId& duty) {
         m_tabs->setCurrentWidget(m_due);
         m_due->recordDuty(duty);

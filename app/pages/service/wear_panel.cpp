@@ -67,7 +67,7 @@ bool WearPanel::cancel() { return isVisible() && m_busy->cancel(); }
 
 void WearPanel::read() {
     m_stale = false;
-    if (!m_records) m_split->hide();
+    m_split->show();  // also before anything is known: so that the keyboard has its place
     m_state->setText(m_records ? QString() : tr("Reading what was replaced…"));
     m_state->setVisible(!m_records);
     m_asker.ask(m_session.store().location());
@@ -78,6 +78,7 @@ void WearPanel::read() {
 void WearPanel::stop() {
     m_asker.leave();
     m_state->hide();
+    m_split->setVisible(m_records != nullptr);
     m_busy->stop(m_records ? tr("Stopped. The last replacements may be missing.")
                            : tr("Stopped. What was replaced is not known."));
 }
@@ -90,6 +91,7 @@ void WearPanel::take(const WearAsker::Records& records) {
 
 void WearPanel::takeFailure(const Error& why) {
     m_state->hide();
+    m_split->setVisible(m_records != nullptr);
     m_busy->stop(tr("What was replaced could not be read: %1").arg(text(why, m_session.speech())));
 }
 

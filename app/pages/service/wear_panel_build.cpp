@@ -131,7 +131,8 @@ void WearPanel::buildCosts(QVBoxLayout* column) {
     m_failed = add(tr("after a &failure:"), "wearFailed");
     m_failed->setToolTip(tr("Part, work, and all that the stopped run costs"));
     row->addStretch(1);
-    m_adopt = new QPushButton(side);
+    m_adopt = new QPushButton(tr("&Adopt"), side);
+    m_adopt->setEnabled(false);
     m_adopt->setObjectName("adoptBest");
     m_adopt->setMinimumHeight(rowHeight);
     row->addWidget(m_adopt);

@@ -1,6 +1,7 @@
 #include "app/pages/supplies/supplies_page.h"
 
 #include "app/edits/busy_bar.h"
+#include "app/models/panel_list.h"
 #include "app/pages/supplies/count_panel.h"
 #include "app/pages/supplies/ledger_panel.h"
 #include "app/pages/supplies/orders_panel.h"
@@ -33,7 +34,8 @@ void SuppliesPage::build() {
     m_tabs->addTab(m_count = new CountPanel(session(), m_tabs), tr("Count"));
     m_tabs->addTab(m_prices = new PricePanel(session(), m_tabs), tr("Price lists"));
     column->addWidget(m_tabs, 1);
-    setFocusProxy(m_tabs);
+    startAt(m_tabs);
+    walkTabs(*m_tabs, *this);
     connect(m_stock, &StockPanel::chosen, m_ledger, &LedgerPanel::select);
     connect(m_busy, &BusyBar::cancelled, this, &SuppliesPage::stop);
     connect(m_busy, &BusyBar::againWanted, this, &SuppliesPage::ask);
