@@ -113,6 +113,7 @@ private Q_SLOTS:
     void byMouse();
     void tabReachesEverything();
     void typingFindsInWhatIsDue();
+    void pictures();
 };
 
 void LeadPathTest::byKeyboard() {
@@ -302,6 +303,7 @@ void LeadPathTest::typingFindsInWhatIsDue() {
     QVERIFY(desk.due()->currentIndex().isValid() && desk.part<QPushButton>("recordService")->isEnabled());
     desk.type(" qq");
     QCOMPARE(desk.due()->model()->rowCount(), 0);
+    QVERIFY(desk.part<QLabel>("noDuty")->isVisible());
     QVERIFY(!desk.part<QPushButton>("recordService")->isEnabled());
     find->clear();
     QCOMPARE(desk.due()->model()->rowCount(), all);
@@ -317,6 +319,38 @@ void LeadPathTest::typingFindsInWhatIsDue() {
     QVERIFY(desk.settle());
     QCOMPARE(desk.due()->model()->rowCount(), both);
     QCOMPARE(find->text(), QString("squeegee"));
+}
+
+/// The pages as the lead sees them in a window of 1280 by 720.
+void LeadPathTest::pictures() {
+    for (const QString& look : support::looks()) {
+        const support::Look as(look);
+        Desk desk;
+        QVERIFY(desk.isOpen);
+        QTest::mouseClick(desk.part<QToolButton>("pageservice"), Qt::LeftButton);
+        QVERIFY(desk.settle());
+        QVERIFY(support::picture(desk.window, "lead-due-" + look));
+        desk.part<QLineEdit>("findDuty")
+            ->setText(desk.window.findChild<DueModel*>()
+                          ->index(desk.window.findChild<DueModel*>()->rowOf(blades), DueModel::What)
+                          .data()
+                          .toString());
+        QTest::mouseClick(desk.part<QPushButton>("recordService"), Qt::LeftButton);
+        QVERIFY(support::picture(desk.window, "lead-record-" + look));
+        for (const int tab : {1, 2, 3}) {
+            desk.window.findChild<ServicePage*>()->findChild<QTabWidget*>()->setCurrentIndex(tab);
+            QVERIFY(desk.settle());
+            QVERIFY(support::picture(desk.window, QString("lead-tab%1-%2").arg(tab).arg(look)));
+        }
+        QTest::mouseClick(desk.part<QToolButton>("pagehistory"), Qt::LeftButton);
+        QVERIFY(desk.settle());
+        QVERIFY(support::picture(desk.window, "lead-history-" + look));
+        desk.part<QLineEdit>("historySearch")->setText("Heron");
+        auto* history = desk.part<QTableView>("historyList");
+        history->setFocus();
+        QTest::keyClick(history, Qt::Key_Return);
+        QVERIFY(support::picture(desk.window, "lead-details-" + look));
+    }
 }
 
 QTEST_MAIN(LeadPathTest)

@@ -38,6 +38,8 @@ DuePanel::DuePanel(Session& session, QWidget* parent) : QWidget(parent), m_sessi
                       "The tab Machines begins with the usual ones."),
                    this);
     column->addWidget(m_empty);
+    column->addWidget(m_none = proseLabel(tr("No duty and no part fits. Take words or the choice away."), this));
+    m_none->setObjectName("noDuty");
     buildList(column);
     column->addWidget(m_findings = proseLabel({}, this));
     m_form = new ServiceForm(session, this);
@@ -168,6 +170,7 @@ void DuePanel::showParts() {
     m_list->setVisible(any);
     m_tools->setVisible(any);
     m_empty->setVisible(!any);
+    m_none->setVisible(any && m_model->rowCount() > 0 && m_list->model()->rowCount() == 0);
     m_findings->setVisible(any && !m_findings->text().isEmpty() && !m_form->isOpen());
     m_record->setEnabled(chosen() && !m_session.isReadOnly() && !m_form->isOpen());
 }

@@ -48,6 +48,7 @@ private:
     QCheckBox* m_onlySoon = nullptr;
     QPushButton* m_record = nullptr;
     QLabel* m_empty = nullptr;
+    QLabel* m_none = nullptr;
     QLabel* m_findings = nullptr;
     QWidget* m_tools = nullptr;
     ServiceForm* m_form = nullptr;

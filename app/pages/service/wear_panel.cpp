@@ -24,7 +24,7 @@ namespace laneward {
 
 namespace {
 
-constexpr int wordsAir = 22;
+constexpr int wordsAir = 12;
 
 /// What the duty itself counts first.
 MeterKind usualMeter(const Duty& duty) { return duty.triggers.empty() ? MeterKind::Days : duty.triggers.front().meter; }
@@ -150,7 +150,6 @@ void WearPanel::fill() {
     m_filling = true;
     m_rows->show(std::move(rows));
     fitColumns(*m_list, wordsAir);
-    m_list->setColumnWidth(1, m_list->columnWidth(1) + wordsAir);  // the arrow of the sorted column
     if (m_rows->rowOf(before) >= 0)
         chooseRow(*m_list, m_rows->rowOf(before));
     else if (any)
