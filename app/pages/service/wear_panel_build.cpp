@@ -28,7 +28,7 @@ constexpr int moneyWidth = 120;
 WearPanel::WearPanel(Session& session, QWidget* parent) : QWidget(parent), m_session(session) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 6, 0, 0);
-    column->addWidget(m_busy = new BusyBar(tr("Reading what was replaced"), tr("&Read it"), this));
+    column->addWidget(m_busy = new BusyBar(tr("Reading what was replaced"), tr("Rea&d it"), this));
     connect(m_busy, &BusyBar::cancelled, this, &WearPanel::stop);
     connect(m_busy, &BusyBar::againWanted, this, &WearPanel::read);
     column->addWidget(m_state = proseLabel({}, this));
