@@ -13,6 +13,7 @@
 #include "app/window/style.h"
 #include "tests/support/evening_session.h"
 #include "tests/support/looks.h"
+#include "tests/support/tab_order.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -113,6 +114,7 @@ private Q_SLOTS:
     void whatIsMissingIsSaid();
     void theCentreHasNoMeters();
     void readOnlyChangesNothing();
+    void tabLeavesTheTable();
     void formsFit();
 };
 
@@ -468,6 +470,18 @@ void MachineSheetTest::readOnlyChangesNothing() {
         QVERIFY2(!page.findChild<QPushButton*>(name)->isEnabled(), name);
     QTest::keyClick(page.findChild<QTableView*>("machineList"), Qt::Key_Return);
     QVERIFY(!page.findChild<ItemForm*>()->isOpen());
+}
+
+/// A table once kept the keyboard for ever.
+void MachineSheetTest::tabLeavesTheTable() {
+    Desk desk;
+    desk.page->activateWindow();
+    QVERIFY(QTest::qWaitForWindowActive(desk.page.get()));
+    desk.click("typeLastDone");
+    QVERIFY(desk.form<LastDoneForm>());
+    const QStringList passed = support::passedByTab(*desk.page);
+    QVERIFY2(passed.isEmpty(), qPrintable(passed.join(", ")));
+    QVERIFY(desk.form<LastDoneForm>());
 }
 
 void MachineSheetTest::formsFit() {
