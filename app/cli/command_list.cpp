@@ -79,10 +79,11 @@ std::vector<Command> deeds() {
         {"backup", "DIR", QT_TRANSLATE_NOOP("cli", "writes a verified copy of the centre into the folder"), {}, backup},
         {"demo", "", QT_TRANSLATE_NOOP("cli", "creates the demo centre in the new file named by --centre"), {}, demo},
         {"export",
-         "FILE.json | FILE.ics | FILE.csv --kind KIND | --jobs FILE.ics [--from YYYY-MM-DD] [--days N]",
-         QT_TRANSLATE_NOOP(
-             "cli", "the whole centre, one kind of its rows (series, strokes, readings, inspections), or its jobs as a calendar"),
-         {"kind", "jobs", "from", "days"},
+         "FILE.json | FILE.ics | FILE.csv --kind KIND [--supplier NAME] | --jobs FILE.ics [--from YYYY-MM-DD] [--days N]",
+         QT_TRANSLATE_NOOP("cli",
+                           "the whole centre, one kind of its rows (series, strokes, readings, inspections, stock, prices of one "
+                           "supplier), or its jobs as a calendar"),
+         {"kind", "supplier", "jobs", "from", "days"},
          exportFile},
         {"import",
          "FILE.json | FILE.ics | FILE.csv --kind KIND [--mapping FILE.json] [--dry-run] [--sure]",

@@ -34,4 +34,9 @@ ReadPrices pricesFromCsv(const CsvRows& rows, const SeasonState& season);
 /// Offers that are new or another, and those of the supplier that its list no longer has, retired.
 std::vector<Change> changesTo(const SeasonState& season, const ReadPrices& list);
 
+/// What the books have in each place that is counted, without a time: read again it is a count that finds nothing.
+QByteArray stockToCsv(const SeasonState& season);
+/// The price list of one supplier; read again it changes nothing.
+QByteArray pricesToCsv(const SeasonState& season, const SupplierId& of);
+
 }  // namespace laneward::cli

@@ -1,5 +1,6 @@
 #include "app/cli/command_list.h"
 #include "app/cli/csv_readings.h"
+#include "app/cli/csv_supplies.h"
 #include "core/calendar/icalendar.h"
 #include "core/documents/writers.h"
 #include "core/storage/centre_file.h"
@@ -30,6 +31,19 @@ Status exportJson(const Call& call, const QString& name) {
     return 0;
 }
 
+/// The supplier that is named, or the only one that there is.
+Result<SupplierId> supplierOf(const Call& call, const SeasonState& season) {
+    const QString name = call.options.value("supplier");
+    QStringList names;
+    for (const Supplier& supplier : season.suppliers) {
+        if (supplier.id.value == name || supplier.name.compare(name, Qt::CaseInsensitive) == 0) return supplier.id;
+        names << supplier.name;
+    }
+    if (!name.isEmpty()) return wrongUsage("cli.supplier-unknown", name);
+    if (season.suppliers.size() == 1) return season.suppliers.front().id;
+    return wrongUsage("cli.supplier-missing", {}, {names.join(", ")});
+}
+
 Status exportCsv(const Call& call, const Loaded& loaded, const QString& name) {
     const QString kind = call.options.value("kind");
     if (kind == "series") return done(writeFile(name, seriesToCsv(loaded.season.series)));
@@ -42,7 +56,12 @@ Status exportCsv(const Call& call, const Loaded& loaded, const QString& name) {
         const Result<std::vector<Inspection>> inspections = loaded.store->inspections(allRecords);
         return inspections ? done(writeFile(name, inspectionsToCsv(*inspections))) : Status(inspections.error());
     }
-    return wrongUsage("cli.bad-kind", kind, {csvKinds().join(", ")});
+    if (kind == "stock") return done(writeFile(name, stockToCsv(loaded.season)));
+    if (kind == "prices") {
+        const Result<SupplierId> supplier = supplierOf(call, loaded.season);
+        return supplier ? done(writeFile(name, pricesToCsv(loaded.season, *supplier))) : Status(supplier.error());
+    }
+    return wrongUsage("cli.bad-kind", kind, {(csvKinds() + QStringList{"stock", "prices"}).join(", ")});
 }
 
 Status exportJobs(const Call& call) {

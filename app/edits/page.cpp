@@ -1,5 +1,6 @@
 #include "app/edits/page.h"
 
+#include <QFocusEvent>
 #include <QShowEvent>
 
 namespace laneward {
@@ -24,6 +25,13 @@ void Page::refreshSoon() {
     if (m_stale) return;
     refresh();
     Q_EMIT headlineChanged();
+}
+
+void Page::focusInEvent(QFocusEvent* event) {
+    if (m_start && m_start->isVisibleTo(this))
+        m_start->setFocus(event->reason());
+    else
+        focusNextChild();
 }
 
 void Page::showEvent(QShowEvent* event) {

@@ -9,6 +9,7 @@
 
 #include "app/edits/session.h"
 
+#include <QPointer>
 #include <QWidget>
 
 namespace laneward {
@@ -47,11 +48,15 @@ Q_SIGNALS:
 
 protected:
     void showEvent(QShowEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
+    /// Where the keyboard begins when the page is opened. A focus proxy would make Tab pass by what stands before it.
+    void startAt(QWidget* part) { m_start = part; }
     Session& session() const { return m_session; }
     virtual void build() {}
 
 private:
     Session& m_session;
+    QPointer<QWidget> m_start;
     bool m_awake = false;
     bool m_stale = true;
 };

@@ -1,22 +1,19 @@
 // Works out beside the window how long everything lasts, what to order and what service falls due: the newest question wins, and
 // the window never waits.
 //
-// A thread of its own keeps a second store open on the same centre, read-only, and reads the past that use is learned from. The
-// plan of half a year ahead is made there too, by few nodes: what treatments take hardly depends on their order. Behind an
-// answer the day's forecast is kept, if that day has none yet, by a store that is opened for it; without a word when it cannot.
+// The past that use is learned from is read there (beside.h). The plan of half a year ahead is made there too, by few nodes: what
+// treatments take hardly depends on their order. Behind an answer the day's forecast is kept, if that day has none yet, by a store
+// that is opened for it; without a word when it cannot.
 //
 //     connect(&asker, &SupplyAsker::answered, this, &SuppliesPage::take);
 //     asker.ask(session);
 #pragma once
 
+#include "app/edits/beside.h"
 #include "app/edits/session.h"
 #include "core/season/pack_outlook.h"
 #include "core/season/past_forecasts.h"
 #include "core/season/service_outlook.h"
-
-#include <QThread>
-
-#include <atomic>
 
 namespace laneward {
 
@@ -49,8 +46,8 @@ public:
     enum class Wanted { All, Service };
     void ask(Session& session, Wanted wanted = Wanted::All);
     /// No answer is wanted any more.
-    void leave();
-    bool isBusy() const { return m_busy; }
+    void leave() { m_beside.leave(); }
+    bool isBusy() const { return m_beside.isBusy(); }
 
 Q_SIGNALS:
     void answered(const std::shared_ptr<const laneward::SupplyAnswer>& answer);
@@ -60,16 +57,11 @@ Q_SIGNALS:
     void settled();                           ///< after answered(), and after whatever became of keeping
 
 private:
-    class Worker;
+    class Answering;
     struct Question;
 
-    void take(quint64 question, const std::shared_ptr<const SupplyAnswer>& answer);
-    void takeFailure(quint64 question, const Error& why);
-
-    QThread m_thread;
-    Worker* m_worker;  ///< lives there
-    std::atomic<quint64> m_newest = 0;
-    bool m_busy = false;
+    QDate m_keptOn;  ///< the thread's own
+    Beside m_beside;
 };
 
 }  // namespace laneward

@@ -6,7 +6,9 @@
 #include <QFileDialog>
 #include <QHeaderView>
 #include <QSaveFile>
+#include <QShortcut>
 #include <QSortFilterProxyModel>
+#include <QTabWidget>
 #include <QTableView>
 
 namespace laneward {
@@ -70,6 +72,18 @@ void fitColumns(QTableView& list, int air) {
         lines = qMax(lines, bold.boundingRect(room, Qt::TextWordWrap, title).height() / bold.lineSpacing());
     }
     list.horizontalHeader()->setFixedHeight(lines * bold.lineSpacing() + 10);
+}
+
+void walkTabs(QTabWidget& tabs, QWidget& page) {
+    for (const auto& [key, step] : {std::pair{QKeySequence::NextChild, 1}, {QKeySequence::PreviousChild, -1}}) {
+        auto* shortcut = new QShortcut(&page);
+        shortcut->setKeys(key);
+        shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+        QObject::connect(shortcut, &QShortcut::activated, &page, [&tabs, &page, by = step] {
+            tabs.setCurrentIndex((tabs.currentIndex() + tabs.count() + by) % tabs.count());
+            page.setFocus(Qt::TabFocusReason);
+        });
+    }
 }
 
 int chosenRow(const QTableView& list) {

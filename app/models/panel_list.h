@@ -5,6 +5,7 @@
 
 class QAbstractItemModel;
 class QTableView;
+class QTabWidget;
 
 namespace laneward {
 
@@ -16,5 +17,9 @@ void fitColumns(QTableView& list, int air = 12);
 /// The row of the model that is chosen in the list, -1 = none.
 int chosenRow(const QTableView& list);
 void chooseRow(QTableView& list, int row);
+
+/// Ctrl+Tab goes to the next tab from wherever the keyboard is on the page (some fields would keep it), and the keyboard to where
+/// the page begins.
+void walkTabs(QTabWidget& tabs, QWidget& page);
 
 }  // namespace laneward

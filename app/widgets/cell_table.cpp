@@ -22,7 +22,20 @@ void CellTable::finishEditing() {
     closeEditor(editor, QAbstractItemDelegate::NoHint);
 }
 
+/// Tab would go round and round: behind the last cell and before the first it goes on with what stands beside the table.
+bool CellTable::isLast(bool forward) {
+    const QModelIndex here = currentIndex();
+    const QModelIndex next = moveCursor(forward ? MoveNext : MovePrevious, Qt::NoModifier);
+    if (!next.isValid()) return true;
+    if (!here.isValid()) return false;
+    const std::pair from(here.row(), here.column());
+    const std::pair to(next.row(), next.column());
+    return forward ? to <= from : to >= from;
+}
+
 void CellTable::keyPressEvent(QKeyEvent* event) {
+    const bool isTab = event->key() == Qt::Key_Tab || event->key() == Qt::Key_Backtab;
+    if (isTab && isLast(event->key() == Qt::Key_Tab)) return event->ignore();
     QModelIndex cell = currentIndex().isValid() ? currentIndex() : model()->index(0, 0);
     if (!(cell.flags() & Qt::ItemIsEditable)) cell = cell.siblingAtColumn(0);
     if (event->matches(QKeySequence::Paste)) {
@@ -35,6 +48,12 @@ void CellTable::keyPressEvent(QKeyEvent* event) {
 }
 
 void CellTable::closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) {
+    const bool forward = hint == QAbstractItemDelegate::EditNextItem;
+    if ((forward || hint == QAbstractItemDelegate::EditPreviousItem) && isLast(forward)) {
+        QTableView::closeEditor(editor, QAbstractItemDelegate::NoHint);
+        focusNextPrevChild(forward);
+        return;
+    }
     // An editor that is closed because another row was chosen leads nowhere else.
     const bool isHere = indexWidget(currentIndex()) == editor;
     QTableView::closeEditor(editor, hint);

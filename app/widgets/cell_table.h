@@ -1,5 +1,6 @@
-// A table to type numbers into: Enter goes on with the cell below, a row or column from a spreadsheet can be pasted on a cell,
-// and what is still being typed can be taken in before the form is read. The model's setData() takes pasted text whole.
+// A table to type numbers into: Enter goes on with the cell below, Tab leaves it behind the last cell, a row or column from a
+// spreadsheet can be pasted on a cell, and what is still being typed can be taken in before the form is read. The model's
+// setData() takes pasted text whole.
 #pragma once
 
 #include <QTableView>
@@ -17,6 +18,9 @@ public:
 protected:
     void keyPressEvent(QKeyEvent* event) override;
     void closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) override;
+
+private:
+    bool isLast(bool forward);
 };
 
 }  // namespace laneward

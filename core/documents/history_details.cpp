@@ -211,8 +211,8 @@ private:
     }
 
     void tell(const Incident& incident) {
-        put(say(QT_TRANSLATE_NOOP("wording", "What happened")), laneward::text(incident.kind));
-        put(note(), prose(incident.text));
+        if (!incident.answers) put(say(QT_TRANSLATE_NOOP("wording", "What happened")), laneward::text(incident.kind));
+        put(incident.answers ? say(QT_TRANSLATE_NOOP("wording", "What was done")) : note(), prose(incident.text));
     }
 
     HistoryNames m_names;

@@ -83,6 +83,7 @@ public:
             return a.id > b.id;
         });
         nameCorrected();
+        nameFollowUps();
         return std::move(m_entries);
     }
 
@@ -196,7 +197,8 @@ private:
         entry.kind = HistoryKind::Incident;
         ofMachine(incident.machine, entry);
         if (incident.lane > 0) onLanes({incident.lane}, entry);
-        entry.words = joined({text(incident.kind), shown(incident.text)});
+        entry.answers = incident.answers;
+        entry.words = incident.answers ? shown(incident.text) : joined({text(incident.kind), shown(incident.text)});
     }
 
     void tell(const HandOver& note, HistoryEntry& entry) const {
@@ -287,6 +289,40 @@ private:
             const QString words = old.isEmpty() ? say(QT_TRANSLATE_NOOP("wording", "replaces an entry that is not listed"))
                                                 : say(QT_TRANSLATE_NOOP("wording", "replaces the entry of %1")).arg(old);
             entry.words = joined({entry.words, words});
+        }
+    }
+
+    /// A follow-up says what it follows up, and that says what was done about it: looking for the words of one finds both.
+    void nameFollowUps() {
+        QHash<OperationId, QStringList> answers;  // by what is answered, the newest first
+        for (const HistoryEntry& entry : m_entries) {
+            if (!entry.answers) continue;
+            QStringList& words = answers[*entry.answers];
+            if (entry.stands) words << say(QT_TRANSLATE_NOOP("wording", "followed up on %1: %2")).arg(entry.when, entry.words);
+        }
+        if (answers.isEmpty()) return;
+        QHash<OperationId, OperationId> corrected;
+        QHash<OperationId, QString> answered;
+        for (const HistoryEntry& entry : m_entries) {
+            if (entry.corrects) corrected.insert(entry.id, *entry.corrects);
+            if (answers.contains(entry.id))
+                answered.insert(
+                    entry.id,
+                    say(QT_TRANSLATE_NOOP("wording", "follows up: %1 of %2, %3")).arg(text(entry.kind), entry.when, entry.words));
+        }
+        for (HistoryEntry& entry : m_entries) {
+            const QString subject =
+                entry.answers
+                    ? answered.value(*entry.answers, say(QT_TRANSLATE_NOOP("wording", "follows up an entry that is not listed")))
+                    : QString();
+            QStringList facts{entry.words, subject};
+            // Also what was put right after it was answered.
+            OperationId id = entry.id;
+            for (qsizetype steps = 0; steps <= corrected.size() && !answers.contains(id) && corrected.contains(id); ++steps)
+                id = corrected.value(id);
+            const QStringList done = answers.value(id);
+            std::copy(done.rbegin(), done.rend(), std::back_inserter(facts));
+            if (!subject.isEmpty() || !done.isEmpty()) entry.words = joined(facts);
         }
     }
 

@@ -20,8 +20,9 @@ struct HistoryEntry {
     OperationId id;
     Instant at;
     std::optional<OperationId> corrects;
-    bool stands = true;  ///< neither corrected nor only a withdrawal
-    MachineId machine;   ///< empty = none
+    std::optional<OperationId> answers;  ///< it follows up that incident or tape reading, and is no incident itself
+    bool stands = true;                  ///< neither corrected nor only a withdrawal
+    MachineId machine;                   ///< empty = none
     PersonId person;
     ItemId item;
     LaneSet lanes;

@@ -223,4 +223,22 @@ std::vector<HistoryRow> HistoryIndex::chainOf(HistoryRow row) const {
     return chain;
 }
 
+std::optional<HistoryRow> HistoryIndex::answeredBy(HistoryRow row) const {
+    const std::optional<OperationId>& answered = m_entries[row].answers;
+    return answered ? rowOf(*answered) : std::nullopt;
+}
+
+std::vector<HistoryRow> HistoryIndex::answersTo(HistoryRow row) const {
+    const std::vector<HistoryRow> chain = chainOf(row);
+    const auto isOfChain = [&](const OperationId& id) {
+        return std::any_of(chain.begin(), chain.end(), [&](HistoryRow one) { return m_entries[one].id == id; });
+    };
+    std::vector<HistoryRow> answers;
+    for (HistoryRow other = HistoryRow(m_entries.size()); other-- > 0;) {
+        const HistoryEntry& entry = m_entries[other];
+        if (entry.answers && entry.stands && isOfChain(*entry.answers)) answers.push_back(other);
+    }
+    return answers;
+}
+
 }  // namespace laneward

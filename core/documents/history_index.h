@@ -52,6 +52,11 @@ public:
     /// An entry and all that corrects it or that it corrects, the oldest record first.
     std::vector<HistoryRow> chainOf(HistoryRow row) const;
 
+    /// What an entry follows up; nothing when it follows up none, or one that is not here.
+    std::optional<HistoryRow> answeredBy(HistoryRow row) const;
+    /// What follows up an entry, or one of its chain, and stands; the oldest first.
+    std::vector<HistoryRow> answersTo(HistoryRow row) const;
+
     /// What a plain scan would look at: all words of an entry.
     static QString wordsOf(const HistoryEntry& entry);
 

@@ -33,7 +33,7 @@ HistoryTotals totalsOf(const HistoryIndex& index, const std::vector<HistoryRow>&
         const HistoryEntry& entry = index.at(row);
         if (!entry.stands) continue;
         ++totals.entries;
-        totals.incidents += entry.kind == HistoryKind::Incident;
+        totals.incidents += entry.kind == HistoryKind::Incident && !entry.answers;
         if (entry.kind == HistoryKind::Run) {
             ++totals.runs;
             totals.lanes += entry.lanesTreated;

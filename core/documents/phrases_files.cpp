@@ -79,6 +79,7 @@ constexpr Phrase phrases[] = {
     {"cli.pdf-of-staff-hours",
      QT_TRANSLATE_NOOP("wording", "of a plan only --kind staff-hours has a --pdf; the day's sheet has one too")},
     {"cli.supplier-unknown", QT_TRANSLATE_NOOP("wording", "there is no supplier '%1'")},
+    {"cli.supplier-missing", QT_TRANSLATE_NOOP("wording", "the list of one supplier: name it by --supplier, one of: %2")},
     {"cli.nothing-to-order", QT_TRANSLATE_NOOP("wording", "there is nothing to order, so no page was written")},
     {"cli.bad-kind", QT_TRANSLATE_NOOP("wording", "'%1' is not a kind of row; there are %2")},
 };

@@ -69,18 +69,19 @@ std::vector<DutyDue> dueDuties(const ServiceQuestion& question, QDate today) {
     return due;
 }
 
-/// What the machine will have done by the end of a day, as expected.
-Meters metersBy(const DueQuestion& asked, int day) {
-    if (!asked.ahead) return asked.now;
+/// What the machine will have done before a day begins, as expected.
+Meters metersBefore(const DueQuestion& asked, int day) {
+    if (!asked.ahead || day <= 0) return asked.now;
     const auto reached = [&](MeterKind kind) {
         const auto& curve = asked.ahead->reached[size_t(kind)];
-        return curve.empty() ? 0 : std::int64_t(std::ceil(curve[std::min(size_t(day), curve.size() - 1)][1]));
+        return curve.empty() ? 0 : std::int64_t(std::ceil(curve[std::min(size_t(day) - 1, curve.size() - 1)][1]));
     };
     return asked.now + Meters{reached(MeterKind::Lanes), reached(MeterKind::Runs), minutes(reached(MeterKind::Minutes)),
                               Microlitres{reached(MeterKind::Volume)}};
 }
 
-/// The days on which a duty falls due one time after another, counted from today; what is overdue is due today.
+/// The days on which a duty falls due one time after another, counted from today; what is overdue is due today. It is done before
+/// the machine's first outing of its day, as visits are placed: that day's work counts to the next time.
 std::vector<int> daysDue(const Duty& duty, std::optional<LastDone> last, const DueQuestion& asked) {
     std::vector<int> days;
     while (true) {
@@ -90,7 +91,7 @@ std::vector<int> daysDue(const Duty& duty, std::optional<LastDone> last, const D
         const int day = std::max(soonest, int(asked.today.daysTo(*due.likely)));
         if (day >= asked.days) return days;
         days.push_back(day);
-        last = LastDone{{}, asked.today.addDays(day), metersBy(asked, day)};
+        last = LastDone{{}, asked.today.addDays(day), metersBefore(asked, day)};
     }
 }
 

@@ -19,7 +19,7 @@ constexpr double leastSpread = 1e-12;  // of the logarithms of ages; below, roun
 constexpr double flatEnd = 1e4;        // stands for the logarithm of an infinite value
 constexpr double tinyShare = 1e-8;     // failing by then; its square is below rounding
 constexpr int scanned = 12;            // places looked at before a search narrows
-constexpr int minimumBits = 26;        // of the place of a minimum
+constexpr int minimumBits = 18;        // of the place of a minimum: its value is then known to the square of that
 
 double square(double x) { return x * x; }
 
@@ -143,21 +143,29 @@ Interval shapeInterval(const Profile& profile, double shape, double deviation) {
     return {std::exp(low), std::exp(high)};
 }
 
-/// The least of f between `from` and `to`: the best place of a scan, then Brent.
+/// A shape that the profile allows, with what costs most to know about it: going through all lives.
+struct Place {
+    double logShape = 0;
+    Profile::At at;
+};
+
+Place placeAt(const Profile& profile, double logShape) { return {logShape, profile.at(std::exp(logShape))}; }
+
+/// The least of f over places: the best of those that were looked at, then Brent between its neighbours.
 template <class Function>
-double leastOf(const Function& f, double from, double to) {
-    const auto place = [&](int i) { return from + (to - from) * i / scanned; };
-    int best = 0;
-    double least = f(place(0));
-    for (int i = 1; i <= scanned; ++i) {
-        const double value = f(place(i));
+double leastOf(const Function& f, const std::vector<Place>& places, const Profile& profile) {
+    size_t best = 0;
+    double least = f(places[0]);
+    for (size_t i = 1; i < places.size(); ++i) {
+        const double value = f(places[i]);
         if (value >= least) continue;
         least = value;
         best = i;
     }
-    const double low = place(std::max(best - 1, 0));
-    const double high = place(std::min(best + 1, scanned));
-    return std::min(least, boost::math::tools::brent_find_minima(f, low, high, minimumBits).second);
+    const double low = places[best == 0 ? 0 : best - 1].logShape;
+    const double high = places[std::min(best + 1, places.size() - 1)].logShape;
+    const auto narrowed = [&](double logShape) { return f(placeAt(profile, logShape)); };
+    return std::min(least, boost::math::tools::brent_find_minima(narrowed, low, high, minimumBits).second);
 }
 
 /// Range of ln(scale) + extra(shape) over the pairs that the profile allows.
@@ -165,16 +173,18 @@ template <class Extra>
 Interval logRange(const Profile& profile, const WeibullFit& fit, const Extra& extra) {
     const double r = profile.failures();
     const double least = profile.at(fit.law.shape).logLikelihood - allowedDrop(profile);
-    const auto end = [&](double logShape, bool upper) {
-        const double shape = std::exp(logShape);
-        const Profile::At at = profile.at(shape);
-        const double drop = std::max((at.logLikelihood - least) / r, 0.0);
-        return at.logScale + (upper ? rootAbove(drop) : rootBelow(drop)) / shape + extra(shape);
+    const auto end = [&](const Place& place, bool upper) {
+        const double shape = std::exp(place.logShape);
+        const double drop = std::max((place.at.logLikelihood - least) / r, 0.0);
+        return place.at.logScale + (upper ? rootAbove(drop) : rootBelow(drop)) / shape + extra(shape);
     };
     const double from = std::log(fit.shape.low);
     const double to = std::log(fit.shape.high);
-    const double low = leastOf([&](double a) { return end(a, false); }, from, to);
-    const double high = -leastOf([&](double a) { return -end(a, true); }, from, to);
+    std::vector<Place> places;
+    for (int i = 0; i <= scanned; ++i)
+        places.push_back(placeAt(profile, from + (to - from) * i / scanned));
+    const double low = leastOf([&](const Place& place) { return end(place, false); }, places, profile);
+    const double high = -leastOf([&](const Place& place) { return -end(place, true); }, places, profile);
     return {low + profile.origin(), high >= flatEnd / 2 ? HUGE_VAL : high + profile.origin()};
 }
 

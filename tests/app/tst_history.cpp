@@ -114,6 +114,18 @@ struct Spilled {
     OperationId record;
 };
 
+constexpr int manyNotes = 80'000;
+
+/// Notes all along so many years, more than are read before anybody could press a button.
+void noteForYears(const Spilled& spilled, int years) {
+    std::vector<Record> notes;
+    for (int n = 0; n < manyNotes; ++n) {
+        const Instant at = spilled.session->now() - minutes(std::int64_t(n) * 60 * 24 * 365 * years / manyNotes) - hours(1);
+        notes.push_back(HandOver{{QString("note-%1").arg(n)}, spilled.session->today(), at, {"ada"}, "All is well here", {}});
+    }
+    if (!spilled.evening.store()->append(notes)) qFatal("not recorded");
+}
+
 }  // namespace
 
 class HistoryPageTest : public QObject {
@@ -130,7 +142,10 @@ private Q_SLOTS:
     void sortsByColumn();
     void correctedAreStruckThrough();
     void chainLeadsToTheOther();
+    void followUpsLeadToEachOther();
     void earlierDaysAreReadWhenAsked();
+    void aLongReadIsCancelledAndGoesOn();
+    void theFirstReadIsCancelledAndGoesOn();
     void csvReadsBack();
     void paperAndPdf();
     void tooManyForPaper();
@@ -228,12 +243,11 @@ void HistoryPageTest::worksByKeyboardAlone() {
     QVERIFY(!desk.panel()->isVisible());
     QTest::keyClick(desk.list(), Qt::Key_Return);
     QVERIFY(desk.panel()->isVisible());
+    QVERIFY2(desk.details().contains("Cloth roll"), qPrintable(desk.details()));  // what was done about it
+    const QString before = desk.details();
+    QTest::keyClick(desk.list(), Qt::Key_Down);
+    QVERIFY(desk.details() != before);
     QVERIFY2(desk.details().contains("Cloth jammed"), qPrintable(desk.details()));
-    if (desk.model()->rowCount() > 1) {
-        const QString before = desk.details();
-        QTest::keyClick(desk.list(), Qt::Key_Down);
-        QVERIFY(desk.details() != before);
-    }
     QTest::keyClick(desk.list(), Qt::Key_Escape);
     QVERIFY(!desk.panel()->isVisible());
     QVERIFY(desk.list()->hasFocus());
@@ -324,6 +338,109 @@ void HistoryPageTest::earlierDaysAreReadWhenAsked() {
     QCOMPARE(desk.model()->rowCount(), 1);
     desk.part<QDateEdit>("historyFrom")->setDate(session->today().addYears(-1));
     QCOMPARE(desk.model()->rowCount(), 0);
+}
+
+/// By mouse and by keyboard, and to one that the list does not show.
+void HistoryPageTest::followUpsLeadToEachOther() {
+    Spilled spilled;
+    Incident done;
+    done.at = spilled.session->now();
+    done.text = "Wiped and tried with a sock";
+    done.answers = spilled.record;
+    QVERIFY(spilled.session->record("Follow up", {done}));
+    const OperationId answer = spilled.session->season().incidents.back().id;
+    Desk desk(*spilled.session);
+    desk.type("sock");
+    QCOMPARE(desk.model()->rowCount(), 2);  // looking for either finds both
+    desk.type("Cleaner bay");
+    QCOMPARE(desk.model()->rowCount(), 2);
+    QVERIFY2(desk.page.headline().contains("1 incident"), qPrintable(desk.page.headline()));
+    const auto link = [&](const char* name) {
+        QPushButton* seen = nullptr;
+        for (QPushButton* button : desk.panel()->findChildren<QPushButton*>(name))
+            if (button->isVisible()) seen = button;
+        return seen;
+    };
+    desk.list()->setCurrentIndex(desk.model()->index(desk.model()->rowOf(spilled.record), 0));
+    desk.list()->setFocus();
+    QTest::keyClick(desk.list(), Qt::Key_Return);
+    QTRY_VERIFY(link("followedUp"));
+    QVERIFY(!link("followsUp") && desk.details().contains("Followed up"));
+    QVERIFY(link("followedUp")->height() >= 28 && !link("followedUp")->accessibleDescription().isEmpty());
+    QVERIFY(support::picture(desk.page, "history-followed-up"));
+    QTest::mouseClick(link("followedUp"), Qt::LeftButton);
+    QTRY_COMPARE(desk.panel()->current(), answer);
+    QTRY_VERIFY(link("followsUp"));
+    QVERIFY(!link("followedUp") && desk.details().contains("Follow-up"));
+    QVERIFY(support::picture(desk.page, "history-follows-up"));
+    // The other is not listed now: it comes back into the list.
+    desk.part<QComboBox>("historyPerson")->setCurrentIndex(1);
+    desk.part<QDateEdit>("historyFrom")->setDate(spilled.session->today().addDays(-1));
+    desk.part<QSpinBox>("historyLane")->setValue(0);
+    desk.type("follows");
+    QCOMPARE(desk.model()->rowCount(), 1);
+    QTRY_VERIFY(link("followsUp"));
+    link("followsUp")->setFocus();
+    QTest::keyClick(link("followsUp"), Qt::Key_Space);
+    QTRY_COMPARE(desk.panel()->current(), spilled.record);
+}
+
+void HistoryPageTest::aLongReadIsCancelledAndGoesOn() {
+    Spilled spilled;
+    noteForYears(spilled, 30);
+    Desk desk(*spilled.session);
+    const int thisYear = desk.model()->rowCount();
+    QVERIFY(thisYear > 300 && thisYear < manyNotes / 20);
+    auto* from = desk.part<QDateEdit>("historyFrom");
+    auto* cancel = desk.part<QPushButton>("cancelWork");
+    auto* why = desk.part<QLabel>("whyStopped");
+    from->setDate(QDate(1990, 1, 1));
+    QTRY_VERIFY2(cancel->isVisible(), "it was read before anybody could have cancelled");
+    QVERIFY(cancel->height() >= 28 && desk.page.isBusy());
+    QTRY_VERIFY(desk.page.findChild<QProgressBar*>()->value() > 0);
+    QVERIFY(support::picture(desk.page, "history-reading"));
+    QTest::mouseClick(cancel, Qt::LeftButton);
+    QVERIFY(!desk.page.isBusy() && !cancel->isVisible() && why->isVisible());
+    QVERIFY2(why->text().startsWith("Stopped: nothing before ") && why->text().contains("2025"), qPrintable(why->text()));
+    QCOMPARE(desk.model()->rowCount(), thisYear);  // what was read stays
+    QVERIFY(support::picture(desk.page, "history-stopped"));
+    desk.type("spill");  // nor does looking for something begin it again
+    QVERIFY(!desk.page.isBusy());
+    QCOMPARE(desk.model()->rowCount(), 1);
+    desk.type("");
+    auto* again = desk.part<QPushButton>("workAgain");
+    again->setFocus();
+    QTest::keyClick(again, Qt::Key_Space);
+    QVERIFY(desk.page.isBusy() && !why->isVisible());
+    QVERIFY(desk.read());
+    QCOMPARE(desk.model()->rowCount(), manyNotes + 1);
+    QVERIFY(!why->isVisible() && !again->isVisible());
+    // By the keyboard; a page that has read all has nothing to stop.
+    QTest::keyClick(desk.list(), Qt::Key_Escape);
+    QVERIFY(why->text().isEmpty());
+    QVERIFY(desk.session.reload());
+    QVERIFY(desk.page.isBusy());
+    QTest::keyClick(desk.list(), Qt::Key_Escape);
+    QVERIFY(!desk.page.isBusy());
+    QVERIFY2(why->text().contains("older than the last record"), qPrintable(why->text()));
+    QCOMPARE(desk.model()->rowCount(), manyNotes + 1);
+}
+
+void HistoryPageTest::theFirstReadIsCancelledAndGoesOn() {
+    HistoryPage page(demo());
+    page.resize(1'100, 640);
+    page.show();
+    QVERIFY(page.isBusy());
+    QTest::keyClick(page.findChild<QLineEdit*>("historySearch"), Qt::Key_Escape);
+    QVERIFY(!page.isBusy());
+    QCOMPARE(page.headline(), QString("What was done is not known."));
+    auto* again = page.findChild<QPushButton*>("workAgain");
+    QVERIFY(again->isVisible());
+    // Other days are read without being told to.
+    page.findChild<QDateEdit*>("historyFrom")->setDate(demo().today().addDays(-20));
+    QVERIFY(page.isBusy() && !again->isVisible());
+    QTRY_VERIFY_WITH_TIMEOUT(!page.isBusy(), patience);
+    QVERIFY(page.findChild<QTableView*>("historyList")->model()->rowCount() > 10);
 }
 
 void HistoryPageTest::csvReadsBack() {

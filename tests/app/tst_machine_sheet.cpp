@@ -13,6 +13,7 @@
 #include "app/window/style.h"
 #include "tests/support/evening_session.h"
 #include "tests/support/looks.h"
+#include "tests/support/tab_order.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -26,7 +27,6 @@
 #include <QTabWidget>
 #include <QTableView>
 #include <QTest>
-#include <QTranslator>
 
 using namespace laneward;
 
@@ -114,7 +114,7 @@ private Q_SLOTS:
     void whatIsMissingIsSaid();
     void theCentreHasNoMeters();
     void readOnlyChangesNothing();
-    void formsFit_data();
+    void tabLeavesTheTable();
     void formsFit();
 };
 
@@ -472,23 +472,22 @@ void MachineSheetTest::readOnlyChangesNothing() {
     QVERIFY(!page.findChild<ItemForm*>()->isOpen());
 }
 
-void MachineSheetTest::formsFit_data() {
-    QTest::addColumn<QString>("look");
-    for (const char* look : {"light", "dark", "german", "mirrored", "large"})
-        QTest::newRow(look) << QString(look);
+/// A table once kept the keyboard for ever.
+void MachineSheetTest::tabLeavesTheTable() {
+    Desk desk;
+    desk.page->activateWindow();
+    QVERIFY(QTest::qWaitForWindowActive(desk.page.get()));
+    desk.click("typeLastDone");
+    QVERIFY(desk.form<LastDoneForm>());
+    const QStringList passed = support::passedByTab(*desk.page);
+    QVERIFY2(passed.isEmpty(), qPrintable(passed.join(", ")));
+    QVERIFY(desk.form<LastDoneForm>());
 }
 
 void MachineSheetTest::formsFit() {
-    QFETCH(QString, look);
-    const QPalette usual = QApplication::palette();
     applyStyle(TargetSize::Usual);
-    QTranslator german;
-    QLocale::setDefault(QLocale(look == "german" ? "de_DE" : "en_GB"));
-    if (look == "german" && german.load("laneward_de", qEnvironmentVariable("LANEWARD_BINARY", ".")))
-        QApplication::installTranslator(&german);
-    QApplication::setPalette(look == "dark" ? support::darkPalette() : support::lightPalette());
-    if (look == "mirrored") QApplication::setLayoutDirection(Qt::RightToLeft);
-    {
+    for (const QString& look : support::looks() + QStringList{"large"}) {
+        const support::Look as(look);
         Desk desk;
         desk.page->resize(look == "large" ? QSize(1'800, 950) : QSize(1'140, 570));  // what a window of 1280 by 720 leaves
         desk.choose("change");
@@ -503,10 +502,6 @@ void MachineSheetTest::formsFit() {
         model->setData(model->index(1, LastDoneModel::Day), "soon");
         QVERIFY(support::picture(*desk.page, "last-done-form-" + look));
     }
-    QApplication::removeTranslator(&german);
-    QLocale::setDefault(QLocale::c());
-    QApplication::setLayoutDirection(Qt::LeftToRight);
-    QApplication::setPalette(usual);
 }
 
 QTEST_MAIN(MachineSheetTest)

@@ -1,26 +1,17 @@
 // The tab Packs: where each pack is, what it lasts, its fading by a year's log, writing something down and the volts that count,
 // by mouse and by keyboard, and taking it back.
 #include "app/edits/edit_form.h"
-#include "app/models/panel_list.h"
-#include "app/models/plain_rows.h"
 #include "app/pages/service/packs_panel.h"
 #include "app/pages/service/plot_view.h"
-#include "app/pages/service/service_page.h"
 #include "core/documents/pack_words.h"
 #include "tests/support/demo_session.h"
 #include "tests/support/looks.h"
+#include "tests/support/service_desk.h"
 
-#include <QApplication>
 #include <QCheckBox>
 #include <QComboBox>
 #include <QDoubleSpinBox>
 #include <QLabel>
-#include <QPushButton>
-#include <QSortFilterProxyModel>
-#include <QTabWidget>
-#include <QTableView>
-#include <QTest>
-#include <QTranslator>
 #include <QUndoStack>
 
 using namespace laneward;
@@ -28,41 +19,19 @@ using namespace laneward;
 namespace {
 
 constexpr int patience = 60'000;
-constexpr int packsTab = 3;
 const ItemId heronPack{"heron-pack"};
 
-struct Desk {
-    explicit Desk(Session& session, const QSize& size = {1'100, 620}) : page(session) {
-        page.resize(size);
-        page.show();
-        [this] { QVERIFY(QTest::qWaitForWindowExposed(&page)); }();
-        page.findChild<QTabWidget*>()->setCurrentIndex(packsTab);
-        page.refresh();
-        wait();
-    }
-    template <class T>
-    T* part(const char* name) {
-        return page.findChild<T*>(name);
-    }
-    void wait() {
-        [this] { QTRY_VERIFY_WITH_TIMEOUT(!page.isBusy(), patience); }();
-    }
-    PlainRows& rows() {
-        return *static_cast<PlainRows*>(
-            static_cast<QSortFilterProxyModel*>(part<QTableView>("packList")->model())->sourceModel());
-    }
-    void choose(const ItemId& pack) { chooseRow(*part<QTableView>("packList"), rows().rowOf(pack.value)); }
+struct Desk : support::ServiceDesk {
+    explicit Desk(Session& of, const QSize& size = {1'100, 620}) : ServiceDesk(of, support::ServiceTab::Packs, size) {}
+    PlainRows& rows() { return ServiceDesk::rows("packList"); }
+    void choose(const ItemId& pack) { ServiceDesk::choose("packList", pack.value); }
     QString problems() {
         QStringList said;
         for (const EditForm* form : page.findChildren<EditForm*>())
             if (form->isOpen()) said << form->problems();
         return said.join(u'\n');
     }
-
-    ServicePage page;
 };
-
-void click(QPushButton* button) { QTest::mouseClick(button, Qt::LeftButton); }
 
 }  // namespace
 
@@ -76,7 +45,6 @@ private Q_SLOTS:
     void writesDownByKeyboardAndUndoes();
     void whatCannotBeIsSaid();
     void theVoltsThatCount();
-    void pictures_data();
     void pictures();
 
 private:
@@ -142,7 +110,7 @@ void PacksPanelTest::writesDownByKeyboardAndUndoes() {
 void PacksPanelTest::whatCannotBeIsSaid() {
     Desk desk(session());
     desk.choose(heronPack);
-    click(desk.part<QPushButton>("notePack"));
+    desk.click("notePack");
     desk.part<QDoubleSpinBox>("packVolts")->setValue(61);
     QVERIFY2(desk.problems().contains("volts are between 0 and 60"), qPrintable(desk.problems()));
     const size_t before = session().season().packReadings.size();
@@ -157,7 +125,7 @@ void PacksPanelTest::theVoltsThatCount() {
     Desk desk(session());
     desk.choose(heronPack);
     const int steps = session().undoStack().index();
-    click(desk.part<QPushButton>("packLimits"));
+    desk.click("packLimits");
     QComboBox* chemistry = desk.part<QComboBox>("packChemistry");
     chemistry->setCurrentIndex(chemistry->findData(int(Chemistry::FloodedLeadAcid)));
     const auto state = [&](const char* name, VoltageState which) {
@@ -181,32 +149,15 @@ void PacksPanelTest::theVoltsThatCount() {
     QVERIFY(findItem(session().season().items, heronPack)->pack->kind.chemistry == Chemistry::Agm);
 }
 
-void PacksPanelTest::pictures_data() {
-    QTest::addColumn<QString>("look");
-    for (const char* look : {"light", "dark", "german", "mirrored"})
-        QTest::newRow(look) << QString(look);
-}
-
 void PacksPanelTest::pictures() {
-    QFETCH(QString, look);
-    const QPalette usual = QApplication::palette();
-    QTranslator german;
-    QApplication::setPalette(look == "dark" ? support::darkPalette() : support::lightPalette());
-    if (look == "mirrored") QApplication::setLayoutDirection(Qt::RightToLeft);
-    QLocale::setDefault(QLocale(look == "german" ? "de_DE" : "en_GB"));
-    if (look == "german" && german.load("laneward_de", qEnvironmentVariable("LANEWARD_BINARY", ".")))
-        QApplication::installTranslator(&german);
-    {
+    for (const QString& look : support::looks()) {
+        const support::Look as(look);
         Desk desk(session(), {1'180, 600});
         desk.choose(heronPack);
         QVERIFY(support::picture(desk.page, "packs-" + look));
-        click(desk.part<QPushButton>("packLimits"));
+        desk.click("packLimits");
         QVERIFY(support::picture(desk.page, "packs-limits-" + look));
     }
-    QApplication::removeTranslator(&german);
-    QApplication::setLayoutDirection(Qt::LeftToRight);
-    QApplication::setPalette(usual);
-    QLocale::setDefault(QLocale::c());
 }
 
 QTEST_MAIN(PacksPanelTest)

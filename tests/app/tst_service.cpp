@@ -1,19 +1,23 @@
 // The page Service: what falls due as a list, recording a service by mouse and by keyboard alone, taking it back.
+#include "app/edits/busy_bar.h"
 #include "app/pages/service/due_model.h"
 #include "app/pages/service/service_form.h"
 #include "app/pages/service/service_page.h"
 #include "app/widgets/quantity_box.h"
+#include "tests/support/big_season.h"
 #include "tests/support/evening_session.h"
 #include "tests/support/looks.h"
 
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
+#include <QProgressBar>
 #include <QPushButton>
 #include <QSortFilterProxyModel>
 #include <QSpinBox>
 #include <QTableView>
 #include <QTest>
+#include <QTimer>
 
 using namespace laneward;
 
@@ -76,6 +80,8 @@ private Q_SLOTS:
     void undoBringsItBack();
     void readOnlyRecordsNothing();
     void whatIsTypedStays();
+    void aLongOutlookIsCancelledAndGoesOn();
+    void theOldAnswerStays();
 };
 
 void ServiceTest::withoutItemsItSaysWhatToDo() {
@@ -190,6 +196,79 @@ void ServiceTest::whatIsTypedStays() {
     QTest::keyClick(desk.part<QLineEdit>("serviceNote"), Qt::Key_Escape);
     QVERIFY(!desk.page->findChild<ServiceForm*>()->isVisible());
     QVERIFY(desk.session.season().services.empty());
+}
+
+/// A year of a large centre with something to look after: working its outlook out takes a while.
+struct LargeCentre {
+    LargeCentre() {
+        const State big = support::bigSeason();
+        SeasonState season;
+        season.centre = big.centre;
+        season.series = big.series;
+        season.patterns = big.patterns;
+        ServiceItem item{{"item"}, season.centre.machines.front().id, ItemKind::CushionBrush, "Cushion brush"};
+        item.duties = {duty("wipe", "Wipe the brush", 7)};
+        season.items = {item};
+        auto store = Store::open({Location::Kind::Sqlite, directory.filePath("large.laneward"), {}}, Access::Create);
+        if (!store || !(*store)->replaceAll(season, {}, {}, clock.now())) qFatal("not stored");
+        session = std::make_unique<Session>(*std::move(store), clock);
+    }
+
+    QTemporaryDir directory;
+    FixedClock clock{Instant{1'788'609'600}};  // 2026-09-05T12:00Z
+    std::unique_ptr<Session> session;
+};
+
+void ServiceTest::aLongOutlookIsCancelledAndGoesOn() {
+    LargeCentre large;
+    ServicePage page(*large.session);
+    page.resize(1'100, 640);
+    page.wake();
+    page.findChild<BusyBar*>()->findChild<QTimer*>()->setInterval(0);  // one that takes its time would be longer than this test
+    page.show();
+    auto* cancel = page.findChild<QPushButton*>("cancelWork");
+    auto* why = page.findChild<QLabel*>("whyStopped");
+    QVERIFY(page.isBusy());
+    while (page.isBusy() && !cancel->isVisible())
+        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
+    QVERIFY2(cancel->isVisible(), "it was worked out before anybody could have cancelled");
+    QVERIFY(page.isBusy() && page.findChild<QProgressBar*>()->isVisible());
+    QTest::mouseClick(cancel, Qt::LeftButton);
+    QVERIFY(!page.isBusy() && !cancel->isVisible() && cancel->height() >= 28);
+    QCOMPARE(why->text(), QString("Stopped. What falls due is not known."));
+    QCOMPARE(page.headline(), QString("What falls due is not known."));
+    QVERIFY(support::picture(page, "service-stopped"));
+    auto* again = page.findChild<QPushButton*>("workAgain");
+    again->setFocus();
+    QTest::keyClick(again, Qt::Key_Space);
+    QVERIFY(page.isBusy() && !why->isVisible());
+    QTRY_VERIFY_WITH_TIMEOUT(!page.isBusy(), patience);
+    QVERIFY(page.findChild<QTableView*>("dueList")->model()->rowCount() == 1 && !again->isVisible());
+    QVERIFY2(!page.headline().contains("not known"), qPrintable(page.headline()));
+}
+
+void ServiceTest::theOldAnswerStays() {
+    Desk desk;
+    desk.open();
+    auto* list = desk.part<QTableView>("dueList");
+    const QString headline = desk.page->headline();
+    QTest::keyClick(list, Qt::Key_Escape);  // there is nothing to stop
+    QVERIFY(!desk.part<QPushButton>("workAgain")->isVisible());
+    QVERIFY(desk.session.reload());
+    QVERIFY(desk.page->isBusy());
+    QTest::keyClick(list, Qt::Key_Escape);
+    QVERIFY(!desk.page->isBusy());
+    QCOMPARE(list->model()->rowCount(), 2);
+    QCOMPARE(desk.page->headline(), headline);
+    QCOMPARE(desk.part<QLabel>("whyStopped")->text(), QString("Stopped. What is shown is older than the last change."));
+    // A form takes Esc first.
+    list->setCurrentIndex(list->model()->index(0, 0));
+    QTest::mouseClick(desk.part<QPushButton>("workAgain"), Qt::LeftButton);
+    QTest::mouseClick(desk.part<QPushButton>("recordService"), Qt::LeftButton);
+    QVERIFY(desk.page->isBusy());
+    QTest::keyClick(desk.part<QLineEdit>("serviceNote"), Qt::Key_Escape);
+    QVERIFY(desk.page->isBusy() && !desk.page->findChild<ServiceForm*>()->isVisible());
+    QTRY_VERIFY_WITH_TIMEOUT(!desk.page->isBusy(), patience);
 }
 
 QTEST_MAIN(ServiceTest)

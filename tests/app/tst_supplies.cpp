@@ -710,16 +710,16 @@ void SuppliesTest::progressIsShownAndCancelled() {
     }
     support::StockedHouse house(support::knownMovements(), season);
     open(house);
-    QTRY_VERIFY_WITH_TIMEOUT(button("cancelOutlook"), patience);
+    QTRY_VERIFY_WITH_TIMEOUT(button("cancelWork"), patience);
     QVERIFY(m_page->isBusy());
     QTRY_VERIFY_WITH_TIMEOUT(m_page->findChild<QProgressBar*>()->value() > 0, patience);
-    QTest::mouseClick(button("cancelOutlook"), Qt::LeftButton);
+    QTest::mouseClick(button("cancelWork"), Qt::LeftButton);
     QVERIFY(!m_page->isBusy());
-    QVERIFY(!button("cancelOutlook"));
+    QVERIFY(!button("cancelWork"));
     QVERIFY(allText(*m_page).contains("Stopped. How long stock lasts is not known."));
     QCOMPARE(m_page->headline(), QString("How long stock lasts is not known."));
     // A page that is left works nothing out, and begins anew when it is shown again.
-    press(button("askOutlook"));
+    press(button("workAgain"));
     QVERIFY(m_page->isBusy());
     m_page->hide();
     QVERIFY(!m_page->isBusy());

@@ -1,62 +1,36 @@
 // The tab Wear: what past replacements say, told by mouse and by keyboard, costs that are typed, an interval that is adopted and
 // taken back; too few failures; nothing recorded.
-#include "app/models/panel_list.h"
-#include "app/models/plain_rows.h"
 #include "app/pages/service/due_model.h"
 #include "app/pages/service/machine_rows.h"
 #include "app/pages/service/plot_view.h"
-#include "app/pages/service/service_page.h"
 #include "app/pages/service/wear_panel.h"
 #include "app/widgets/money_box.h"
 #include "core/season/service_outlook.h"
 #include "tests/support/demo_session.h"
 #include "tests/support/evening_session.h"
 #include "tests/support/looks.h"
+#include "tests/support/service_desk.h"
 
-#include <QApplication>
 #include <QCheckBox>
 #include <QComboBox>
 #include <QElapsedTimer>
 #include <QLabel>
 #include <QLineEdit>
-#include <QPushButton>
-#include <QSortFilterProxyModel>
-#include <QTabWidget>
-#include <QTableView>
-#include <QTest>
-#include <QTranslator>
 
 using namespace laneward;
 
 namespace {
 
 constexpr int patience = 60'000;
-constexpr int wearTab = 2;
+constexpr int wearTab = int(support::ServiceTab::Wear);
 const DutyId blades{"heron-squeegee-replace"};
 
-struct Desk {
-    explicit Desk(Session& of, const QSize& size = {1'100, 640}) : session(of), page(of) {
-        page.resize(size);
-        page.show();
-        [this] { QVERIFY(QTest::qWaitForWindowExposed(&page)); }();
-        tabs = page.findChild<QTabWidget*>();
-        tabs->setCurrentIndex(wearTab);
+struct Desk : support::ServiceDesk {
+    explicit Desk(Session& of, const QSize& size = {1'100, 640}) : ServiceDesk(of, support::ServiceTab::Wear, size) {
         panel = page.findChild<WearPanel*>();
-        wait();
     }
-
-    template <class T>
-    T* part(const char* name) {
-        return page.findChild<T*>(name);
-    }
-    void wait() {
-        [this] { QTRY_VERIFY_WITH_TIMEOUT(!page.isBusy() && !panel->isBusy(), patience); }();
-    }
-    PlainRows& rows() {
-        return *static_cast<PlainRows*>(
-            static_cast<QSortFilterProxyModel*>(part<QTableView>("wearList")->model())->sourceModel());
-    }
-    void choose(const DutyId& duty) { chooseRow(*part<QTableView>("wearList"), rows().rowOf(duty.value)); }
+    PlainRows& rows() { return ServiceDesk::rows("wearList"); }
+    void choose(const DutyId& duty) { ServiceDesk::choose("wearList", duty.value); }
     QString sentence() { return part<QLabel>("wearSentence")->text(); }
     std::int64_t every(const DutyId& duty, MeterKind meter) const {
         for (const ServiceItem& item : session.season().items) {
@@ -67,9 +41,6 @@ struct Desk {
         return -1;
     }
 
-    Session& session;
-    ServicePage page;
-    QTabWidget* tabs = nullptr;
     WearPanel* panel = nullptr;
 };
 
@@ -90,8 +61,8 @@ private Q_SLOTS:
     void withoutReplacementsItSaysSo();
     void readOnlyAdoptsNothing();
     void closingWhileItReadsIsSafe();
+    void readingIsCancelledAndGoesOn();
     void thousandsOfLivesAreQuick();
-    void pictures_data();
     void pictures();
 
 private:
@@ -210,8 +181,7 @@ void WearPanelTest::adoptsByKeyboardAndUndoes() {
     Desk desk(session());
     desk.choose(blades);
     const auto dueText = [&] {
-        desk.tabs->setCurrentIndex(0);
-        desk.wait();
+        desk.show(support::ServiceTab::Due);
         const QAbstractItemModel* list = desk.part<QTableView>("dueList")->model();
         for (int row = 0; row < list->rowCount(); ++row) {
             const QString what = list->index(row, DueModel::What).data().toString();
@@ -223,8 +193,7 @@ void WearPanelTest::adoptsByKeyboardAndUndoes() {
     };
     const QString dueBefore = dueText();
     QVERIFY(dueBefore.contains("lane") || dueBefore.contains("day"));
-    desk.tabs->setCurrentIndex(wearTab);
-    desk.wait();
+    desk.show(support::ServiceTab::Wear);
     QCOMPARE(desk.every(blades, MeterKind::Lanes), std::int64_t{1'200});
     auto* adopt = desk.part<QPushButton>("adoptBest");
     const int steps = desk.session.undoStack().index();
@@ -271,12 +240,10 @@ void WearPanelTest::theLeadsPath() {
     desk.tabs->setCurrentIndex(1);
     auto* machine = desk.part<QComboBox>("sheetMachine");
     machine->setCurrentIndex(machine->findText("Heron"));
-    auto* sheet = desk.part<QTableView>("machineList");
-    const auto& rows = *static_cast<PlainRows*>(static_cast<QSortFilterProxyModel*>(sheet->model())->sourceModel());
+    const PlainRows& rows = desk.ServiceDesk::rows("machineList");
     const auto told = [&](int column) { return rows.index(rows.rowOf(blades.value), column).data().toString(); };
     QVERIFY2(told(machine_columns::Since).startsWith("0 lane"), qPrintable(told(machine_columns::Since)));
-    desk.tabs->setCurrentIndex(wearTab);
-    desk.wait();
+    desk.show(support::ServiceTab::Wear);
     const QString after = desk.part<QLabel>("wearCounted")->text();
     QVERIFY2(after != counted && after.contains("10 failure"), qPrintable(counted + " -> " + after));
     desk.session.undoStack().undo();
@@ -335,6 +302,39 @@ void WearPanelTest::closingWhileItReadsIsSafe() {
     QVERIFY(page.findChild<QTableView*>("wearList")->model()->rowCount() > 5);
 }
 
+void WearPanelTest::readingIsCancelledAndGoesOn() {
+    Desk desk(session());
+    const int parts = desk.rows().rowCount();
+    const auto seen = [&](const char* name) {
+        for (QWidget* widget : desk.panel->findChildren<QWidget*>(name))
+            if (widget->isVisible()) return widget;
+        return static_cast<QWidget*>(nullptr);
+    };
+    const auto stop = [&] {
+        QTest::keyClick(desk.part<QTableView>("wearList"), Qt::Key_Escape);                            // the outlook first,
+        if (desk.panel->isBusy()) QTest::keyClick(desk.part<QTableView>("wearList"), Qt::Key_Escape);  // then the reading
+    };
+    QVERIFY(session().reload());
+    QVERIFY(desk.panel->isBusy());
+    stop();
+    QVERIFY(!desk.panel->isBusy() && !desk.page.isBusy());
+    QCOMPARE(desk.rows().rowCount(), parts);
+    QCOMPARE(static_cast<QLabel*>(seen("whyStopped"))->text(), QString("Stopped. The last replacements may be missing."));
+    QVERIFY(support::picture(desk.page, "wear-stopped"));
+    QTest::mouseClick(seen("workAgain"), Qt::LeftButton);
+    QVERIFY(desk.panel->isBusy() && !seen("whyStopped"));
+    desk.wait();
+    QVERIFY(!seen("workAgain"));
+    // Before anything was read there is nothing to show.
+    ServicePage page(session());
+    page.show();
+    page.findChild<QTabWidget*>()->setCurrentIndex(wearTab);
+    auto* panel = page.findChild<WearPanel*>();
+    QVERIFY(panel->isBusy() && panel->cancel() && !panel->isBusy());
+    QCOMPARE(panel->findChild<QLabel*>("whyStopped")->text(), QString("Stopped. What was replaced is not known."));
+    QVERIFY(!panel->cancel());
+}
+
 /// What the window's thread does once the records are there.
 void WearPanelTest::thousandsOfLivesAreQuick() {
     SeasonState season = session().season();
@@ -362,36 +362,16 @@ void WearPanelTest::thousandsOfLivesAreQuick() {
     QVERIFY(answer.fit && lives.lives.size() > 9'000);
 }
 
-void WearPanelTest::pictures_data() {
-    QTest::addColumn<QString>("look");
-    QTest::addColumn<QSize>("size");
-    for (const char* look : {"light", "dark", "german", "mirrored"})
-        QTest::newRow(look) << QString(look) << QSize(1'180, 600);
-    QTest::newRow("large") << QString("large") << QSize(1'800, 950);
-}
-
 void WearPanelTest::pictures() {
-    QFETCH(QString, look);
-    QFETCH(QSize, size);
-    const QPalette usual = QApplication::palette();
-    QTranslator german;
-    QApplication::setPalette(look == "dark" ? support::darkPalette() : support::lightPalette());
-    if (look == "mirrored") QApplication::setLayoutDirection(Qt::RightToLeft);
-    QLocale::setDefault(QLocale(look == "german" ? "de_DE" : "en_GB"));
-    if (look == "german" && german.load("laneward_de", qEnvironmentVariable("LANEWARD_BINARY", ".")))
-        QApplication::installTranslator(&german);
-    {
-        Desk desk(session(), size);
+    for (const QString& look : support::looks() + QStringList{"large"}) {
+        const support::Look as(look);
+        Desk desk(session(), look == "large" ? QSize(1'800, 950) : QSize(1'180, 600));
         desk.choose(blades);
         desk.part<PlotView>("wearFailures")->setCurrent(30);
         QVERIFY(support::picture(desk.page, "wear-" + look));
-        desk.tabs->setCurrentIndex(1);
+        desk.show(support::ServiceTab::Machines);
         QVERIFY(support::picture(desk.page, "machines-" + look));
     }
-    QApplication::removeTranslator(&german);
-    QApplication::setLayoutDirection(Qt::LeftToRight);
-    QApplication::setPalette(usual);
-    QLocale::setDefault(QLocale::c());
 }
 
 QTEST_MAIN(WearPanelTest)

@@ -3,7 +3,9 @@
 
 #include <QApplication>
 #include <QDir>
+#include <QLocale>
 #include <QPalette>
+#include <QTranslator>
 #include <QWidget>
 
 namespace support {
@@ -35,5 +37,36 @@ inline bool picture(QWidget& widget, const QString& name) {
                                             // follow
     return widget.grab().save(folder.filePath("pictures/" + name + ".png"));
 }
+
+/// The looks in which pictures are taken, one after another: light, dark, german and mirrored.
+inline const QStringList& looks() {
+    static const QStringList all{"light", "dark", "german", "mirrored"};
+    return all;
+}
+
+/// One of them (others are light) as long as this lives; the clock and numbers are those of a British or German reader.
+class Look {
+public:
+    explicit Look(const QString& look) : m_usual(QApplication::palette()) {
+        QApplication::setPalette(look == "dark" ? darkPalette() : lightPalette());
+        if (look == "mirrored") QApplication::setLayoutDirection(Qt::RightToLeft);
+        const QString language = look == "german" ? "de" : "en";
+        QLocale::setDefault(QLocale(look == "german" ? "de_DE" : "en_GB"));
+        if (m_words.load("laneward_" + language, qEnvironmentVariable("LANEWARD_BINARY", ".")))
+            QApplication::installTranslator(&m_words);
+    }
+    ~Look() {
+        QApplication::removeTranslator(&m_words);
+        QApplication::setLayoutDirection(Qt::LeftToRight);
+        QApplication::setPalette(m_usual);
+        QLocale::setDefault(QLocale::c());
+    }
+    Look(const Look&) = delete;
+    Look& operator=(const Look&) = delete;
+
+private:
+    QPalette m_usual;
+    QTranslator m_words;
+};
 
 }  // namespace support

@@ -210,6 +210,11 @@ void HistoryFilters::listEverything() {
     clear();
 }
 
+void HistoryFilters::reach(QDate day) {
+    if (day < from()) (m_from->date() < m_to->date() ? m_from : m_to)->setDate(day);
+    if (day > days().last) (m_from->date() < m_to->date() ? m_to : m_from)->setDate(day);
+}
+
 void HistoryFilters::clear() {
     m_filling = true;
     m_text->clear();

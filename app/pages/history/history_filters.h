@@ -31,6 +31,8 @@ public:
     void clear();
     /// Nothing narrows the list but its days, and what was corrected is listed too.
     void listEverything();
+    /// The days listed reach as far as `day`.
+    void reach(QDate day);
     QHBoxLayout* firstRow() const { return m_first; }  ///< for buttons behind the search
 
 Q_SIGNALS:

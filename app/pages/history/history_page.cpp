@@ -1,5 +1,6 @@
 #include "app/pages/history/history_page.h"
 
+#include "app/edits/busy_bar.h"
 #include "app/edits/plain_label.h"
 #include "app/pages/history/history_filters.h"
 #include "app/pages/history/history_model.h"
@@ -10,11 +11,9 @@
 #include <QHideEvent>
 #include <QKeyEvent>
 #include <QLabel>
-#include <QProgressBar>
 #include <QPushButton>
 #include <QSplitter>
 #include <QTableView>
-#include <QTimer>
 
 namespace laneward {
 
@@ -31,22 +30,21 @@ void HistoryPage::refresh() {
 }
 
 void HistoryPage::read() {
-    m_why.clear();
-    m_progress->setValue(0);
-    m_reader.read(session(), m_reading ? std::min(m_reading->from, m_filters->from()) : m_filters->from());
-    m_slow->start();
+    m_from = m_reading ? std::min(m_reading->from, m_filters->from()) : m_filters->from();
+    m_reader.read(session(), m_from);
+    m_busy->begin();
     say();
-    showBusy();
 }
 
-/// What was read before stays; earlier days are not listed then.
+/// What was read before stays; earlier days are not listed then, and what was recorded meanwhile is not either.
 void HistoryPage::stop() {
     m_reader.leave();
-    if (m_reading && m_filters->from() < m_reading->from)
-        m_why = tr("Stopped: nothing before %1 is listed.").arg(dayText(m_reading->from, session().speech()));
-    else if (!m_reading)
-        m_why = tr("Stopped: what was done is not known.");
-    showBusy();
+    if (!m_reading)
+        m_busy->stop(tr("Stopped: what was done is not known."));
+    else if (m_filters->from() < m_reading->from)
+        m_busy->stop(tr("Stopped: nothing before %1 is listed.").arg(dayText(m_reading->from, session().speech())));
+    else
+        m_busy->stop(tr("Stopped: the list may be older than the last record."));
     find();
 }
 
@@ -55,26 +53,28 @@ void HistoryPage::hideEvent(QHideEvent* event) {
     Page::hideEvent(event);
     if (event->spontaneous() || !m_reader.isBusy()) return;
     m_reader.leave();
+    m_busy->end();
     refreshSoon();
 }
 
 void HistoryPage::take(const std::shared_ptr<const HistoryReading>& reading) {
     const bool isFirst = m_reading == nullptr;
     m_reading = reading;
-    showBusy();
+    m_busy->end();
     find();
     if (isFirst) fitList();
     if (m_filters->from() < reading->from) read();
 }
 
 void HistoryPage::takeFailure(const Error& why) {
-    m_why = tr("What was done could not be read: %1").arg(text(why, session().speech()));
-    showBusy();
+    m_busy->stop(tr("What was done could not be read: %1").arg(text(why, session().speech())));
     say();
 }
 
+/// Whoever stopped reading goes on by the button, or by choosing other days.
 void HistoryPage::follow() {
-    if (m_reading && m_filters->from() < m_reading->from) read();
+    const bool isMissing = !m_reading || m_filters->from() < m_reading->from;
+    if (isMissing && m_filters->from() != m_from) read();
     find();
 }
 
@@ -95,9 +95,9 @@ void HistoryPage::find() {
 
 void HistoryPage::say() {
     const QString before = m_headline;
-    if (!m_why.isEmpty()) {
-        m_headline = m_why;
-    } else if (m_reading) {
+    if (!m_reading) {
+        m_headline = m_reader.isBusy() ? tr("Reading what was done…") : tr("What was done is not known.");
+    } else {
         const HistoryTotals totals = totalsOf(m_reading->index, m_model->rows());
         const HistoryQuery query = m_filters->query();
         m_headline = historyHeadline(totals, m_filters->days(), session().speech());
@@ -108,11 +108,6 @@ void HistoryPage::say() {
         m_totals->setVisible(!m_totals->text().isEmpty());
     }
     if (m_headline != before) Q_EMIT headlineChanged();
-}
-
-void HistoryPage::showBusy() {
-    if (!m_reader.isBusy()) m_slow->stop();
-    m_busy->setVisible(m_reader.isBusy() && !m_slow->isActive());
 }
 
 void HistoryPage::showEmpty() {
@@ -147,9 +142,14 @@ void HistoryPage::showChosen() {
     m_panel->show(m_reading, m_model->rows()[size_t(row)]);
 }
 
-/// Another record of a chain may not be listed: then what does not stand is listed too.
+/// Another record may not be listed: then nothing narrows the list any more, and its days reach as far as that one.
 void HistoryPage::goTo(const OperationId& id) {
     if (m_model->rowOf(id) < 0) m_filters->listEverything();
+    if (m_model->rowOf(id) < 0 && m_reading) {
+        const auto& entries = m_reading->index.entries();
+        const auto found = std::find_if(entries.begin(), entries.end(), [&](const HistoryEntry& e) { return e.id == id; });
+        if (found != entries.end()) m_filters->reach(dateOf(session().season().centre, found->at));
+    }
     const int row = m_model->rowOf(id);
     if (row < 0) return;
     m_list->setCurrentIndex(m_model->index(row, 0));
@@ -160,7 +160,7 @@ void HistoryPage::goTo(const OperationId& id) {
 void HistoryPage::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Escape && m_panel && m_panel->isOpen())
         closeDetails();
-    else
+    else if (event->key() != Qt::Key_Escape || !m_busy || !m_busy->cancel())
         Page::keyPressEvent(event);
 }
 

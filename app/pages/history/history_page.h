@@ -5,16 +5,15 @@
 #include "app/pages/history/history_reader.h"
 
 class QLabel;
-class QProgressBar;
 class QPrinter;
 class QPushButton;
 class QSplitter;
 class QTableView;
-class QTimer;
 class QVBoxLayout;
 
 namespace laneward {
 
+class BusyBar;
 class HistoryFilters;
 class HistoryModel;
 class HistoryPanel;
@@ -56,7 +55,6 @@ private:
     void follow();  ///< other things are looked for
     void find();
     void say();
-    void showBusy();
     void showEmpty();
     void openDetails();
     void closeDetails();
@@ -71,7 +69,7 @@ private:
     HistoryReader m_reader;
     std::shared_ptr<const HistoryReading> m_reading;
     QString m_headline;
-    QString m_why;  ///< it could not be read
+    QDate m_from;  ///< asked for last
     HistoryFilters* m_filters = nullptr;
     HistoryModel* m_model = nullptr;
     QTableView* m_list = nullptr;
@@ -81,9 +79,7 @@ private:
     QPushButton* m_clear = nullptr;
     QLabel* m_totals = nullptr;
     QLabel* m_figures = nullptr;
-    QWidget* m_busy = nullptr;
-    QProgressBar* m_progress = nullptr;
-    QTimer* m_slow = nullptr;
+    BusyBar* m_busy = nullptr;
     bool m_showing = false;  ///< the list is being filled
 };
 

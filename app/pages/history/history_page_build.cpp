@@ -1,3 +1,4 @@
+#include "app/edits/busy_bar.h"
 #include "app/edits/plain_label.h"
 #include "app/models/list_tools.h"
 #include "app/pages/history/history_filters.h"
@@ -11,21 +12,17 @@
 #include <QHeaderView>
 #include <QPrintDialog>
 #include <QPrinter>
-#include <QProgressBar>
 #include <QPushButton>
 #include <QSaveFile>
 #include <QSplitter>
 #include <QTableView>
-#include <QTimer>
 #include <QVBoxLayout>
 
 namespace laneward {
 
 namespace {
 
-constexpr int least = 28;      // height of what is clicked
-constexpr int patience = 200;  // ms: anything longer shows progress
-constexpr int fullProgress = 100;
+constexpr int least = 28;  // height of what is clicked
 
 }  // namespace
 
@@ -33,7 +30,7 @@ void HistoryPage::build() {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(12, 8, 12, 8);
     column->addWidget(m_filters = new HistoryFilters(session(), this));
-    setFocusProxy(m_filters);
+    startAt(m_filters);
     buildTools();
     buildBusy(column);
     column->addWidget(m_empty = proseLabel({}, this));
@@ -80,26 +77,10 @@ void HistoryPage::buildTools() {
 }
 
 void HistoryPage::buildBusy(QVBoxLayout* column) {
-    m_busy = new QWidget(this);
-    auto* row = new QHBoxLayout(m_busy);
-    row->setContentsMargins(0, 0, 0, 0);
-    m_progress = new QProgressBar(m_busy);
-    m_progress->setRange(0, fullProgress);
-    m_progress->setAccessibleName(tr("Reading what was done"));
-    auto* cancel = new QPushButton(tr("Cancel"), m_busy);
-    cancel->setObjectName("cancelHistory");
-    cancel->setMinimumHeight(least);
-    row->addWidget(m_progress, 1);
-    row->addWidget(cancel);
-    column->addWidget(m_busy);
-    m_busy->hide();
-    m_slow = new QTimer(this);
-    m_slow->setSingleShot(true);
-    m_slow->setInterval(patience);
-    connect(m_slow, &QTimer::timeout, this, &HistoryPage::showBusy);
-    connect(cancel, &QPushButton::clicked, this, &HistoryPage::stop);
-    connect(&m_reader, &HistoryReader::progressed, m_progress,
-            [this](double done) { m_progress->setValue(int(done * fullProgress)); });
+    column->addWidget(m_busy = new BusyBar(tr("Reading what was done"), tr("Read o&n"), this));
+    connect(m_busy, &BusyBar::cancelled, this, &HistoryPage::stop);
+    connect(m_busy, &BusyBar::againWanted, this, &HistoryPage::read);
+    connect(&m_reader, &HistoryReader::progressed, m_busy, &BusyBar::setDone);
 }
 
 void HistoryPage::buildList(QVBoxLayout* column) {
@@ -192,6 +173,7 @@ HistorySheet HistoryPage::sheet() const {
     const QString centre = shown(session().season().centre.facts.name);
     sheet.title = tr("What was done: %1", "name of the centre").arg(centre);
     sheet.headline = m_headline;
+    if (!m_busy->why().isEmpty()) sheet.sums << m_busy->why();  // paper does not say more than the page knows
     for (const QLabel* label : {m_totals, m_figures})
         if (!label->text().isEmpty()) sheet.sums << label->text();
     sheet.footer = tr("%1, %2", "centre, time").arg(centre.left(60), dateTimeText(session().now(), session().speech()));

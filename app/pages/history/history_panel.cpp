@@ -23,6 +23,8 @@ QLabel* valueLabel(const QString& text, QWidget* parent) {
     return label;
 }
 
+QString titleOf(const HistoryEntry& entry) { return entry.answers ? HistoryPanel::tr("Follow-up") : text(entry.kind); }
+
 /// Takes the children of the one before away with it.
 QWidget* renewed(QWidget*& part, QWidget* parent, QVBoxLayout* column, int at) {
     delete part;
@@ -50,6 +52,7 @@ HistoryPanel::HistoryPanel(Session& session, QWidget* parent) : QFrame(parent), 
     content->setContentsMargins(0, 0, 6, 0);
     content->addWidget(m_facts = new QWidget(m_content));
     content->addWidget(m_chain = new QWidget(m_content));
+    content->addWidget(m_followUps = new QWidget(m_content));
     content->addWidget(m_attachments = new AttachmentsBox(m_session, m_content));
     content->addStretch();
     scroll->setWidget(m_content);
@@ -71,17 +74,18 @@ void HistoryPanel::buildHead(QVBoxLayout* column) {
 void HistoryPanel::show(const std::shared_ptr<const HistoryReading>& reading, HistoryRow row) {
     const HistoryEntry& entry = reading->index.at(row);
     m_current = entry.id;
-    m_title->setText(text(entry.kind));
+    m_title->setText(titleOf(entry));
     m_state->setText(entry.stands ? QString() : tr("This entry does not stand: it was corrected, or only takes another back."));
     m_state->setVisible(!entry.stands);
     showFacts(*reading, row);
     showChain(*reading, row);
+    showFollowUps(*reading, row);
     m_attachments->setVisible(takesAttachments(entry.kind));
     if (takesAttachments(entry.kind)) {
         std::vector<OperationId> chain;
         for (const HistoryRow other : reading->index.chainOf(row))
             chain.push_back(reading->index.at(other).id);
-        m_attachments->show(entry.id, tr("%1 of %2", "kind of entry, time").arg(text(entry.kind), entry.when), chain);
+        m_attachments->show(entry.id, tr("%1 of %2", "kind of entry, time").arg(titleOf(entry), entry.when), chain);
     }
     QFrame::show();
 }
@@ -102,9 +106,7 @@ void HistoryPanel::showFacts(const HistoryReading& reading, HistoryRow row) {
 
 /// Each other record of the chain as a button that leads to it.
 void HistoryPanel::showChain(const HistoryReading& reading, HistoryRow row) {
-    auto* column = static_cast<QVBoxLayout*>(m_content->layout());
-    auto* list = new QVBoxLayout(renewed(m_chain, m_content, column, 1));
-    list->setContentsMargins(0, 0, 0, 0);
+    auto* list = renewedList(m_chain, 1);
     const std::vector<HistoryRow> chain = reading.index.chainOf(row);
     const HistoryEntry& entry = reading.index.at(row);
     const bool isOlderMissing = entry.corrects && chain.front() == row;
@@ -113,15 +115,46 @@ void HistoryPanel::showChain(const HistoryReading& reading, HistoryRow row) {
     if (isOlderMissing) list->addWidget(proseLabel(tr("Replaces an entry of before the days that are read."), m_chain));
     for (const HistoryRow other : chain) {
         const HistoryEntry& one = reading.index.at(other);
-        const QString words = one.stands ? tr("%1 (stands)", "time of an entry").arg(one.when) : one.when;
-        auto* button = new QPushButton(words, m_chain);
-        button->setObjectName("chainEntry");
-        button->setMinimumHeight(least);
-        button->setEnabled(other != row);
-        list->addWidget(button);
-        connect(
-            button, &QPushButton::clicked, this, [this, id = one.id] { Q_EMIT entryWanted(id); }, Qt::QueuedConnection);
+        addLink(list, "chainEntry", one.stands ? tr("%1 (stands)", "time of an entry").arg(one.when) : one.when, one)
+            ->setEnabled(other != row);
     }
+}
+
+/// What the entry follows up, and what follows it up.
+void HistoryPanel::showFollowUps(const HistoryReading& reading, HistoryRow row) {
+    auto* list = renewedList(m_followUps, 2);
+    const HistoryEntry& entry = reading.index.at(row);
+    const std::vector<HistoryRow> answers = reading.index.answersTo(row);
+    if (!entry.answers && answers.empty()) return m_followUps->hide();
+    if (entry.answers) list->addWidget(headingLabel(tr("Follows up"), m_followUps));
+    if (const std::optional<HistoryRow> subject = reading.index.answeredBy(row)) {
+        const HistoryEntry& one = reading.index.at(*subject);
+        addLink(list, "followsUp", tr("%1 of %2", "kind of entry, time").arg(titleOf(one), one.when), one);
+    } else if (entry.answers) {
+        list->addWidget(proseLabel(tr("An entry of before the days that are read."), m_followUps));
+    }
+    if (!answers.empty()) list->addWidget(headingLabel(tr("Followed up"), m_followUps));
+    for (const HistoryRow other : answers)
+        addLink(list, "followedUp", reading.index.at(other).when, reading.index.at(other));
+}
+
+QVBoxLayout* HistoryPanel::renewedList(QWidget*& part, int at) {
+    auto* list = new QVBoxLayout(renewed(part, m_content, static_cast<QVBoxLayout*>(m_content->layout()), at));
+    list->setContentsMargins(0, 0, 0, 0);
+    return list;
+}
+
+/// A button that leads to another entry; who does not see where it stands hears what that one says.
+QPushButton* HistoryPanel::addLink(QVBoxLayout* list, const char* name, const QString& words, const HistoryEntry& to) {
+    auto* button = new QPushButton(words, list->parentWidget());
+    button->setObjectName(QLatin1StringView(name));
+    button->setMinimumHeight(least);
+    button->setToolTip(to.words.toHtmlEscaped());
+    button->setAccessibleDescription(to.words);
+    list->addWidget(button);
+    connect(
+        button, &QPushButton::clicked, this, [this, id = to.id] { Q_EMIT entryWanted(id); }, Qt::QueuedConnection);
+    return button;
 }
 
 void HistoryPanel::keyPressEvent(QKeyEvent* event) {

@@ -1,4 +1,5 @@
-// All that one record says, what corrects it or is corrected by it, and the files that belong to it.
+// All that one record says, what corrects it or is corrected by it, what follows it up or is followed up by it, and the files
+// that belong to it.
 #pragma once
 
 #include "app/pages/history/history_reader.h"
@@ -26,7 +27,7 @@ public:
 
 Q_SIGNALS:
     void closeAsked();
-    void entryWanted(const laneward::OperationId& id);  ///< of the chain of corrections
+    void entryWanted(const laneward::OperationId& id);  ///< that this one leads to
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
@@ -35,6 +36,9 @@ private:
     void buildHead(QVBoxLayout* column);
     void showFacts(const HistoryReading& reading, HistoryRow row);
     void showChain(const HistoryReading& reading, HistoryRow row);
+    void showFollowUps(const HistoryReading& reading, HistoryRow row);
+    QVBoxLayout* renewedList(QWidget*& part, int at);
+    QPushButton* addLink(QVBoxLayout* list, const char* name, const QString& words, const HistoryEntry& to);
 
     Session& m_session;
     OperationId m_current;
@@ -43,6 +47,7 @@ private:
     QWidget* m_content = nullptr;
     QWidget* m_facts = nullptr;
     QWidget* m_chain = nullptr;
+    QWidget* m_followUps = nullptr;
     AttachmentsBox* m_attachments = nullptr;
 };
 

@@ -41,7 +41,6 @@ void append(HistorySlice more, const Span& span, Instant first, HistorySlice& to
 }  // namespace
 
 struct HistoryReader::Question {
-    quint64 number = 0;
     Location location;
     SeasonState season;
     Speech speech;
@@ -49,95 +48,46 @@ struct HistoryReader::Question {
     QDate today;
 };
 
-class HistoryReader::Worker : public QObject {
-public:
-    explicit Worker(HistoryReader& owner) : m_owner(owner) {}
-
-    void answer(const Question& question) {
-        if (isLate(question)) return;
-        auto reading = std::make_shared<HistoryReading>();
-        reading->from = question.from;
-        if (const Outcome read = readYears(question, reading->slice); !read) {
-            m_store.reset();  // after a server was away it is opened again
-            QMetaObject::invokeMethod(&m_owner,
-                                      [this, number = question.number, why = read.error()] { m_owner.takeFailure(number, why); });
-            return;
+/// On the thread beside the window.
+Outcome HistoryReader::readYears(const Question& question, const Beside::Question& asked, HistorySlice& slice) {
+    const Result<Store*> store = asked.store(question.location);
+    if (!store) return store.error();
+    const Centre& centre = question.season.centre;
+    const Instant first = dayOf(centre, question.from).begin;
+    for (QDate day = question.from; day <= question.today && !asked.isLate(); day = day.addYears(1)) {
+        const QDate next = day.addYears(1);
+        const Instant end = next > question.today ? allRecords.end : dayOf(centre, next).begin;
+        const Span span{dayOf(centre, day).begin, end};
+        Result<HistorySlice> year = (*store)->deeds(span);
+        if (!year) {
+            asked.closeStore();
+            return year.error();
         }
-        if (isLate(question)) return;
-        reading->index = HistoryIndex(historyEntries(reading->slice, question.season, question.speech));
-        QMetaObject::invokeMethod(&m_owner, [this, number = question.number, reading] { m_owner.take(number, reading); });
+        append(*std::move(year), span, first, slice);
+        const double done = readShare * double(question.from.daysTo(next)) / double(question.from.daysTo(question.today) + 1);
+        asked.tell([this, done = std::min(done, readShare)] { Q_EMIT progressed(done); });
     }
-
-private:
-    bool isLate(const Question& question) const { return m_owner.m_newest.load(std::memory_order_relaxed) != question.number; }
-
-    Outcome readYears(const Question& question, HistorySlice& slice) {
-        if (!m_store) {
-            Result<std::unique_ptr<Store>> store = Store::open(question.location, Access::ReadOnly, Examination::Elsewhere);
-            if (!store) return store.error();
-            m_store = *std::move(store);
-        }
-        const Centre& centre = question.season.centre;
-        const Instant first = dayOf(centre, question.from).begin;
-        for (QDate day = question.from; day <= question.today && !isLate(question); day = day.addYears(1)) {
-            const QDate next = day.addYears(1);
-            const Instant end = next > question.today ? allRecords.end : dayOf(centre, next).begin;
-            const Span span{dayOf(centre, day).begin, end};
-            Result<HistorySlice> year = m_store->deeds(span);
-            if (!year) return year.error();
-            append(*std::move(year), span, first, slice);
-            tell(question, readShare * double(question.from.daysTo(next)) / double(question.from.daysTo(question.today) + 1));
-        }
-        return Nothing{};
-    }
-
-    void tell(const Question& question, double done) {
-        QMetaObject::invokeMethod(&m_owner, [this, number = question.number, done = std::min(done, readShare)] {
-            if (m_owner.m_newest == number && m_owner.m_busy) Q_EMIT m_owner.progressed(done);
-        });
-    }
-
-    HistoryReader& m_owner;
-    std::unique_ptr<Store> m_store;
-};
-
-HistoryReader::HistoryReader(QObject* parent) : QObject(parent), m_worker(new Worker(*this)) {
-    m_worker->moveToThread(&m_thread);
-    connect(&m_thread, &QThread::finished, m_worker, &QObject::deleteLater);
+    return Nothing{};
 }
 
-/// Waits for the step under way; what was posted here goes with it.
-HistoryReader::~HistoryReader() {
-    leave();
-    const bool ran = m_thread.isRunning();
-    m_thread.quit();
-    m_thread.wait();
-    if (!ran) delete m_worker;
+void HistoryReader::answer(const Question& question, const Beside::Question& asked) {
+    auto reading = std::make_shared<HistoryReading>();
+    reading->from = question.from;
+    if (const Outcome read = readYears(question, asked, reading->slice); !read)
+        return asked.answer([this, why = read.error()] { Q_EMIT failed(why); });
+    if (asked.isLate()) return;
+    reading->index = HistoryIndex(historyEntries(reading->slice, question.season, question.speech));
+    asked.answer([this, reading] { Q_EMIT answered(reading); });
 }
+
+HistoryReader::HistoryReader(QObject* parent) : QObject(parent) {}
+
+HistoryReader::~HistoryReader() = default;
 
 void HistoryReader::read(Session& session, QDate from) {
-    m_busy = true;
-    auto question = std::make_shared<Question>(
-        Question{++m_newest, session.store().location(), session.season(), session.speech(), from, session.today()});
-    if (!m_thread.isRunning()) m_thread.start(QThread::LowPriority);
-    QMetaObject::invokeMethod(m_worker, [worker = m_worker, question] { worker->answer(*question); });
-}
-
-void HistoryReader::leave() {
-    ++m_newest;
-    m_busy = false;
-}
-
-void HistoryReader::take(quint64 question, const std::shared_ptr<const HistoryReading>& reading) {
-    if (question != m_newest) return;
-    m_busy = false;
-    Q_EMIT answered(reading);
-}
-
-void HistoryReader::takeFailure(quint64 question, const Error& why) {
-    if (question != m_newest) return;
-    m_busy = false;
-    Q_EMIT failed(why);
+    auto question = std::make_shared<const Question>(
+        Question{session.store().location(), session.season(), session.speech(), from, session.today()});
+    m_beside.ask([this, question](const Beside::Question& asked) { answer(*question, asked); });
 }
 
 }  // namespace laneward

@@ -1,16 +1,13 @@
 // Reads years of records beside the window and makes them ready for searching: the newest question wins, and the window never
-// waits. A thread of its own keeps a second store open on the same centre, read-only, and reads year by year.
+// waits. It is read year by year (beside.h).
 //
 //     connect(&reader, &HistoryReader::answered, this, &HistoryPage::take);
 //     reader.read(session, session.today().addYears(-1));
 #pragma once
 
+#include "app/edits/beside.h"
 #include "app/edits/session.h"
 #include "core/documents/history_index.h"
-
-#include <QThread>
-
-#include <atomic>
 
 namespace laneward {
 
@@ -31,8 +28,8 @@ public:
     /// Cancels what is under way. The answer comes on this thread, later.
     void read(Session& session, QDate from);
     /// No answer is wanted any more.
-    void leave();
-    bool isBusy() const { return m_busy; }
+    void leave() { m_beside.leave(); }
+    bool isBusy() const { return m_beside.isBusy(); }
 
 Q_SIGNALS:
     void answered(const std::shared_ptr<const laneward::HistoryReading>& reading);
@@ -40,16 +37,12 @@ Q_SIGNALS:
     void progressed(double done);  ///< 0 to 1, after each year
 
 private:
-    class Worker;
     struct Question;
 
-    void take(quint64 question, const std::shared_ptr<const HistoryReading>& reading);
-    void takeFailure(quint64 question, const Error& why);
+    void answer(const Question& question, const Beside::Question& asked);
+    Outcome readYears(const Question& question, const Beside::Question& asked, HistorySlice& slice);
 
-    QThread m_thread;
-    Worker* m_worker;  ///< lives there
-    std::atomic<quint64> m_newest = 0;
-    bool m_busy = false;
+    Beside m_beside;
 };
 
 }  // namespace laneward

@@ -59,7 +59,7 @@ StrokesTable::StrokesTable(StrokesModel* model, QWidget* parent) : QTableView(pa
     setAccessibleName(tr("Strokes in working order"));
     setSelectionMode(QAbstractItemView::SingleSelection);
     setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::EditKeyPressed | QAbstractItemView::AnyKeyPressed);
-    setTabKeyNavigation(true);
+    setTabKeyNavigation(false);  // from cell to cell while one types, else on
     setAlternatingRowColors(true);
     setWordWrap(true);
     verticalHeader()->setMinimumSectionSize(24);

@@ -1,8 +1,6 @@
 #include "app/pages/service/counter_form.h"
 
 #include "app/edits/plain_label.h"
-#include "app/widgets/decimal_text.h"
-#include "core/base/limits.h"
 #include "core/documents/item_words.h"
 #include "core/season/service_state.h"
 
@@ -11,7 +9,6 @@
 #include <QDateTimeEdit>
 #include <QDoubleSpinBox>
 #include <QHBoxLayout>
-#include <QLineEdit>
 
 #include <cmath>
 
@@ -32,17 +29,12 @@ std::int64_t CounterForm::shownOf(double typed, MeterKind meter) {
     return std::llround(meter == MeterKind::Minutes ? typed * minutesPerHour : typed);
 }
 
-CounterForm::CounterForm(Session& session, QWidget* parent) : EditForm(session, parent) {
+CounterForm::CounterForm(Session& session, QWidget* parent) : RecordForm(session, "counter", parent) {
     build();
     finish();
     connect(m_meter, &QComboBox::currentIndexChanged, this, &CounterForm::meterChosen);
     connect(m_shown, &QDoubleSpinBox::valueChanged, this, &CounterForm::touched);
-    connect(m_replaced, &QCheckBox::toggled, this, &CounterForm::touched);
-    connect(m_note, &QLineEdit::textChanged, this, &CounterForm::touched);
-    connect(m_at, &QDateTimeEdit::dateTimeChanged, this, [this] {
-        tellExpected();
-        touched();
-    });
+    connect(atField(), &QDateTimeEdit::dateTimeChanged, this, &CounterForm::tellExpected);
 }
 
 void CounterForm::build() {
@@ -55,13 +47,6 @@ void CounterForm::build() {
     m_shown->setRange(-mostTyped, mostTyped);
     m_shown->setGroupSeparatorShown(true);
     m_shown->setAlignment(Qt::AlignTrailing);
-    m_at = momentField(this);
-    m_at->setObjectName("counterAt");
-    m_replaced = new QCheckBox(tr("It is a &new counter, which began with this"), this);
-    m_replaced->setObjectName("counterReplaced");
-    m_note = new QLineEdit(this);
-    m_note->setObjectName("counterNote");
-    m_note->setMaxLength(limits::noteLength);
     m_expected = proseLabel({}, this);
     m_expected->setObjectName("counterExpected");
     addRow(tr("&Counter of:"), m_meter, {"meter.kind"});
@@ -70,28 +55,28 @@ void CounterForm::build() {
     m_expected->setMinimumWidth(420);
     hint->addWidget(m_expected);
     addRow({}, hint, m_expected, {});
-    auto* replaced = new QHBoxLayout;
-    replaced->addWidget(m_replaced);
-    addRow({}, replaced, m_replaced, {});
-    addRow(tr("Read &at:"), m_at, {"meter.in-future"});
-    addRow(tr("N&ote:"), m_note, {});
+    m_replaced = addCheck(tr("It is a &new counter, which began with this"), "counterReplaced");
+    addEnd(tr("Read &at:"), {"meter.in-future"});
+}
+
+QString CounterForm::machineName() const {
+    const Machine* machine = findMachine(session().season().centre, m_machine);
+    return machine ? machine->name : m_machine.value;
 }
 
 MeterKind CounterForm::meter() const { return MeterKind(m_meter->currentData().toInt()); }
 
 void CounterForm::create(const MachineId& machine) {
     m_machine = machine;
-    const Machine* found = findMachine(session().season().centre, machine);
-    open(tr("A counter of %1", "machine").arg(shown(found ? found->name : machine.value)));
+    open(tr("A counter of %1", "machine").arg(shown(machineName())));
     m_shown->setFocus();
     m_shown->selectAll();
 }
 
 void CounterForm::reload() {
     m_meter->setCurrentIndex(0);
-    setMoment(*m_at, session().now(), session().zone());
+    RecordForm::reload();
     m_replaced->setChecked(false);
-    m_note->clear();
     meterChosen();
 }
 
@@ -121,23 +106,19 @@ MeterReading CounterForm::draft() const {
     reading.machine = m_machine;
     reading.meter = meter();
     reading.shown = shownOf(m_shown->value(), meter());
-    reading.at = momentOf(*m_at, session().zone());
+    reading.at = at();
     reading.replaced = m_replaced->isChecked();
-    reading.note = m_note->text().trimmed();
+    reading.note = note();
     return reading;
 }
 
 std::vector<Finding> CounterForm::faults() const {
     std::vector<Finding> found = faultsOf(draft(), session().season().counters, session().now());
-    const Machine* machine = findMachine(session().season().centre, m_machine);
     for (Finding& fault : found)
-        if (machine) fault.subject = machine->name;
+        fault.subject = machineName();
     return found;
 }
 
-bool CounterForm::store() {
-    const Machine* machine = findMachine(session().season().centre, m_machine);
-    return session().record(tr("Counter of %1", "machine").arg(shown(machine ? machine->name : m_machine.value)), {draft()});
-}
+bool CounterForm::store() { return session().record(tr("Counter of %1", "machine").arg(shown(machineName())), {draft()}); }
 
 }  // namespace laneward

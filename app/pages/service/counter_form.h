@@ -1,18 +1,15 @@
 // What a machine's counter shows, written down. One that runs backwards is refused unless it is a new one.
 #pragma once
 
-#include "app/edits/edit_form.h"
+#include "app/pages/service/record_form.h"
 
-class QCheckBox;
 class QComboBox;
-class QDateTimeEdit;
 class QDoubleSpinBox;
 class QLabel;
-class QLineEdit;
 
 namespace laneward {
 
-class CounterForm : public EditForm {
+class CounterForm : public RecordForm {
     Q_OBJECT
 
 public:
@@ -30,18 +27,16 @@ private:
     void meterChosen();
     void tellExpected();
     MeterKind meter() const;
+    QString machineName() const;
     std::vector<Finding> faults() const override;
     bool store() override;
-    bool isOther() const override { return false; }
     void reload() override;
 
     MachineId m_machine;
     QComboBox* m_meter = nullptr;
     QDoubleSpinBox* m_shown = nullptr;
     QLabel* m_expected = nullptr;
-    QDateTimeEdit* m_at = nullptr;
     QCheckBox* m_replaced = nullptr;
-    QLineEdit* m_note = nullptr;
 };
 
 }  // namespace laneward

@@ -1,6 +1,7 @@
 #include "app/pages/service/due_model.h"
 
 #include "app/widgets/time_formats.h"
+#include "core/documents/history_index.h"
 #include "core/documents/service_words.h"
 
 #include <algorithm>
@@ -95,8 +96,9 @@ QVariant DueModel::data(const QModelIndex& index, int role) const {
             return QVariant::fromValue(row.marks);
         case UrgentRole:
             return row.urgent;
-        case SoonRole:
-            return row.soon ? QStringLiteral("soon") : QString();
+        case FilterRole:
+            return QString((row.soon ? QLatin1StringView("soon ") : QLatin1StringView("later ")) +
+                           folded(row.texts[What] + u' ' + row.texts[Item] + u' ' + row.texts[Missing]));
         default:
             return {};
     }

@@ -18,7 +18,7 @@ public:
     static constexpr int SortRole = Qt::UserRole;
     static constexpr int MarksRole = Qt::UserRole + 1;
     static constexpr int UrgentRole = Qt::UserRole + 2;  ///< due today or overdue
-    static constexpr int SoonRole = Qt::UserRole + 3;    ///< "soon" when it is due within four weeks, for the filter
+    static constexpr int FilterRole = Qt::UserRole + 3;  ///< "soon" (due within four weeks) or "later", and its words, folded
 
     explicit DueModel(QObject* parent = nullptr);
 

@@ -7,6 +7,7 @@
 
 class QCheckBox;
 class QLabel;
+class QLineEdit;
 class QPushButton;
 class QTableView;
 class QVBoxLayout;
@@ -29,9 +30,13 @@ public:
     /// Opens the form for that duty, if it is in the list.
     void recordDuty(const DutyId& duty);
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     void buildTools(QVBoxLayout* column);
     void buildList(QVBoxLayout* column);
+    void narrow();
     void showParts();
     void recordChosen();
     const DutyDue* chosen() const;
@@ -39,9 +44,11 @@ private:
     Session& m_session;
     DueModel* m_model = nullptr;
     QTableView* m_list = nullptr;
+    QLineEdit* m_find = nullptr;
     QCheckBox* m_onlySoon = nullptr;
     QPushButton* m_record = nullptr;
     QLabel* m_empty = nullptr;
+    QLabel* m_none = nullptr;
     QLabel* m_findings = nullptr;
     QWidget* m_tools = nullptr;
     ServiceForm* m_form = nullptr;

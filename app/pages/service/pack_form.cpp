@@ -1,15 +1,11 @@
 #include "app/pages/service/pack_form.h"
 
-#include "app/widgets/decimal_text.h"
-#include "core/base/limits.h"
 #include "core/documents/pack_words.h"
 
 #include <QCheckBox>
 #include <QComboBox>
-#include <QDateTimeEdit>
 #include <QDoubleSpinBox>
 #include <QHBoxLayout>
-#include <QLineEdit>
 
 #include <cmath>
 
@@ -21,15 +17,12 @@ constexpr double mostTyped = 999;  // more than can be: what cannot is said, not
 
 }  // namespace
 
-PackForm::PackForm(Session& session, QWidget* parent) : EditForm(session, parent) {
+PackForm::PackForm(Session& session, QWidget* parent) : RecordForm(session, "pack", parent) {
     build();
     finish();
     connect(m_deed, &QComboBox::currentIndexChanged, this, &PackForm::deedChosen);
     connect(m_volts, &QDoubleSpinBox::valueChanged, this, &PackForm::touched);
     connect(m_state, &QComboBox::currentIndexChanged, this, &PackForm::touched);
-    connect(m_spent, &QCheckBox::toggled, this, &PackForm::touched);
-    connect(m_at, &QDateTimeEdit::dateTimeChanged, this, &PackForm::touched);
-    connect(m_note, &QLineEdit::textChanged, this, &PackForm::touched);
 }
 
 void PackForm::build() {
@@ -53,20 +46,10 @@ void PackForm::build() {
     auto* volts = new QHBoxLayout;
     volts->addWidget(m_volts);
     volts->addWidget(m_state);
-    m_spent = new QCheckBox(tr("It had run until it was &done"), this);
-    m_spent->setObjectName("packSpent");
-    m_at = momentField(this);
-    m_at->setObjectName("packAt");
-    m_note = new QLineEdit(this);
-    m_note->setObjectName("packNote");
-    m_note->setMaxLength(limits::noteLength);
     addRow(tr("&What happened:"), m_deed, {});
     addRow(tr("&Volts:"), volts, m_volts, {"pack.volts", "pack.says-nothing"});
-    auto* spent = new QHBoxLayout;
-    spent->addWidget(m_spent);
-    addRow({}, spent, m_spent, {});
-    addRow(tr("Wh&en:"), m_at, {"pack.in-future"});
-    addRow(tr("N&ote:"), m_note, {});
+    m_spent = addCheck(tr("It had run until it was &done"), "packSpent");
+    addEnd(tr("Wh&en:"), {"pack.in-future"});
 }
 
 PackDeed PackForm::deed() const { return PackDeed(m_deed->currentData().toInt()); }
@@ -82,8 +65,7 @@ void PackForm::reload() {
     m_volts->setValue(0);
     m_state->setCurrentIndex(0);
     m_spent->setChecked(false);
-    setMoment(*m_at, session().now(), session().zone());
-    m_note->clear();
+    RecordForm::reload();
     deedChosen();
 }
 
@@ -99,8 +81,8 @@ PackReading PackForm::draft() const {
     if (m_volts->value() > 0) reading.volts = Millivolts{std::llround(m_volts->value() * 1'000)};
     reading.state = VoltageState(m_state->currentData().toInt());
     reading.spent = deed() == PackDeed::OnCharge && m_spent->isChecked();
-    reading.at = momentOf(*m_at, session().zone());
-    reading.note = m_note->text().trimmed();
+    reading.at = at();
+    reading.note = note();
     return reading;
 }
 

@@ -1,17 +1,14 @@
 // What happened to a pack, written down: its volts read, put on its machine or on charge, charged.
 #pragma once
 
-#include "app/edits/edit_form.h"
+#include "app/pages/service/record_form.h"
 
-class QCheckBox;
 class QComboBox;
-class QDateTimeEdit;
 class QDoubleSpinBox;
-class QLineEdit;
 
 namespace laneward {
 
-class PackForm : public EditForm {
+class PackForm : public RecordForm {
     Q_OBJECT
 
 public:
@@ -26,7 +23,6 @@ private:
     PackDeed deed() const;
     std::vector<Finding> faults() const override;
     bool store() override;
-    bool isOther() const override { return false; }
     void reload() override;
 
     ItemId m_pack;
@@ -34,8 +30,6 @@ private:
     QDoubleSpinBox* m_volts = nullptr;
     QComboBox* m_state = nullptr;
     QCheckBox* m_spent = nullptr;
-    QDateTimeEdit* m_at = nullptr;
-    QLineEdit* m_note = nullptr;
 };
 
 }  // namespace laneward

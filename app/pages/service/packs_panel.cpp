@@ -17,7 +17,7 @@ namespace laneward {
 namespace {
 
 constexpr int rowHeight = 28;
-constexpr int listHeight = 190;
+constexpr int listHeight = 250;  // of a machine or two with their spare packs
 
 }  // namespace
 
@@ -53,7 +53,11 @@ void PacksPanel::buildList(QVBoxLayout* column) {
     m_list->setObjectName("packList");
     m_list->setAccessibleName(tr("Packs"));
     m_list->verticalHeader()->setDefaultSectionSize(qMax(rowHeight, fontMetrics().lineSpacing() + 10));
-    m_list->horizontalHeader()->setStretchLastSection(true);
+    m_list->setWordWrap(true);  // all but the name are sentences: they share the room and break into lines
+    for (int words = 1; words < m_rows->columnCount(); ++words)
+        m_list->horizontalHeader()->setSectionResizeMode(words, QHeaderView::Stretch);
+    m_list->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    m_list->verticalHeader()->setMinimumSectionSize(std::max(rowHeight, 2 * fontMetrics().lineSpacing() + 10));
     m_list->setMaximumHeight(listHeight);
     column->addWidget(m_list, 1);
     connect(m_list, &QTableView::activated, this, [this] { open(false); });
@@ -96,7 +100,7 @@ void PacksPanel::buildBelow(QVBoxLayout* column) {
     connect(m_plot, &PlotView::chosen, m_spoken, &QLabel::setText);
     row->addLayout(left, 2);
     row->addLayout(right, 3);
-    column->addLayout(row, 2);
+    column->addLayout(row, 1);
 }
 
 void PacksPanel::show(const std::shared_ptr<const SupplyAnswer>& answer) {

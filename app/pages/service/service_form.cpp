@@ -19,6 +19,9 @@ namespace laneward {
 namespace {
 
 constexpr int mostMinutes = 24 * 60;
+constexpr int least = 28;  // height of what is clicked or typed in
+constexpr int amountWidth = 120;
+constexpr int partsRow = 2;  // below what was done, and what was found
 
 }  // namespace
 
@@ -39,14 +42,18 @@ void ServiceForm::buildFields() {
     m_fields = new QWidget(this);
     m_grid = new QGridLayout(m_fields);
     m_grid->setContentsMargins(0, 0, 0, 0);
+    m_grid->setHorizontalSpacing(10);
     m_grid->setColumnStretch(1, 1);
-    const auto add = [this](const QString& name, QWidget* field, const char* objectName) {
+    m_grid->setColumnStretch(3, 1);
+    int number = 0;
+    const auto add = [this, &number](const QString& name, QWidget* field, const char* objectName) {
         auto* label = plainLabel(name, m_fields);
         label->setBuddy(field);
         field->setObjectName(objectName);
-        const int row = m_grid->rowCount();
-        m_grid->addWidget(label, row, 0);
-        m_grid->addWidget(field, row, 1);
+        field->setMinimumHeight(least);
+        m_grid->addWidget(label, number / 2, number % 2 * 2);
+        m_grid->addWidget(field, number / 2, number % 2 * 2 + 1);
+        ++number;
     };
     m_result = new QComboBox(m_fields);
     for (const ServiceResult result : {ServiceResult::Done, ServiceResult::Failed, ServiceResult::Found})
@@ -75,6 +82,8 @@ void ServiceForm::buildButtons() {
     row->addWidget(cancel);
     row->addStretch();
     m_column->addLayout(row);
+    for (QPushButton* button : {m_keep, cancel})
+        button->setMinimumHeight(least);
     connect(m_keep, &QPushButton::clicked, this, &ServiceForm::keep);
     connect(cancel, &QPushButton::clicked, this, &ServiceForm::leave);
 }
@@ -129,6 +138,7 @@ void ServiceForm::addParts() {
         amount->setObjectName("servicePart");
         amount->setAccessibleName(tr("%1: amount taken", "supply").arg(shown(supply->name)));
         amount->setAmount(need.amount);
+        amount->setMinimumSize(amountWidth, least);
         const Amount there = m_session.season().stock.onHand(supply->id);
         const QString name = tr("Takes %1 (%2 there):", "supply, amount")
                                  .arg(shown(supply->name), amountText(there, supply->kind, m_session.speech()));
@@ -137,12 +147,13 @@ void ServiceForm::addParts() {
         const int row = int(m_parts.size());
         grid->addWidget(label, row, 0);
         grid->addWidget(amount, row, 1);
+        grid->setColumnStretch(2, 1);
         m_parts.push_back({supply->id, amount});
         setTabOrder(before, amount);
         before = amount;
     }
     m_partFields->setVisible(!m_parts.empty());
-    m_grid->addWidget(m_partFields, m_grid->rowCount(), 0, 1, 2);
+    m_grid->addWidget(m_partFields, partsRow, 0, 1, 4);
 }
 
 ServiceRecord ServiceForm::record() const {

@@ -9,6 +9,7 @@ class QTabWidget;
 
 namespace laneward {
 
+class BusyBar;
 class DuePanel;
 class MachinesPanel;
 class PacksPanel;
@@ -29,16 +30,21 @@ public:
 
 protected:
     void hideEvent(QHideEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
 
 private:
     void build() override;
+    void ask();
+    void stop();
     void take(const std::shared_ptr<const SupplyAnswer>& answer);
     void takeFailure(const Error& why);
     void showAll();
+    void say();
 
     SupplyAsker m_asker;
     std::shared_ptr<const SupplyAnswer> m_answer;
     QString m_headline;
+    BusyBar* m_busy = nullptr;
     QTabWidget* m_tabs = nullptr;
     DuePanel* m_due = nullptr;
     MachinesPanel* m_machines = nullptr;

@@ -2,69 +2,33 @@
 
 namespace laneward {
 
-class WearAsker::Worker : public QObject {
-public:
-    explicit Worker(WearAsker& owner) : m_owner(owner) {}
+namespace {
 
-    void answer(quint64 number, const Location& location) {
-        if (m_owner.m_newest != number) return;
-        const Result<Records> records = read(location);
-        QMetaObject::invokeMethod(&m_owner, [this, number, records] { m_owner.take(number, records); });
+Result<WearAsker::Records> read(const Beside::Question& asked, const Location& location) {
+    const Result<Store*> store = asked.store(location);
+    if (!store) return store.error();
+    Result<std::vector<ServiceRecord>> records = (*store)->services(allRecords);
+    if (!records) {
+        asked.closeStore();
+        return records.error();
     }
-
-private:
-    /// The store stays open; after a failure, such as a server that was away, it is opened again.
-    Result<Records> read(const Location& location) {
-        if (!m_store) {
-            Result<std::unique_ptr<Store>> store = Store::open(location, Access::ReadOnly, Examination::Elsewhere);
-            if (!store) return store.error();
-            m_store = *std::move(store);
-        }
-        Result<std::vector<ServiceRecord>> records = m_store->services(allRecords);
-        if (!records) {
-            m_store.reset();
-            return records.error();
-        }
-        return Records(std::make_shared<const std::vector<ServiceRecord>>(*std::move(records)));
-    }
-
-    WearAsker& m_owner;
-    std::unique_ptr<Store> m_store;
-};
-
-WearAsker::WearAsker(QObject* parent) : QObject(parent), m_worker(new Worker(*this)) {
-    m_worker->moveToThread(&m_thread);
-    connect(&m_thread, &QThread::finished, m_worker, &QObject::deleteLater);
+    return WearAsker::Records(std::make_shared<const std::vector<ServiceRecord>>(*std::move(records)));
 }
 
-/// Waits for the reading under way; what was posted here goes with it.
-WearAsker::~WearAsker() {
-    leave();
-    const bool ran = m_thread.isRunning();
-    m_thread.quit();
-    m_thread.wait();
-    if (!ran) delete m_worker;
-}
+}  // namespace
+
+WearAsker::WearAsker(QObject* parent) : QObject(parent) {}
 
 void WearAsker::ask(const Location& location) {
-    m_busy = true;
-    const quint64 number = ++m_newest;
-    if (!m_thread.isRunning()) m_thread.start(QThread::LowPriority);
-    QMetaObject::invokeMethod(m_worker, [worker = m_worker, number, location] { worker->answer(number, location); });
-}
-
-void WearAsker::leave() {
-    ++m_newest;
-    m_busy = false;
-}
-
-void WearAsker::take(quint64 question, const Result<Records>& records) {
-    if (question != m_newest) return;
-    m_busy = false;
-    if (records)
-        Q_EMIT answered(*records);
-    else
-        Q_EMIT failed(records.error());
+    m_beside.ask([this, location](const Beside::Question& asked) {
+        const Result<Records> records = read(asked, location);
+        asked.answer([this, records] {
+            if (records)
+                Q_EMIT answered(*records);
+            else
+                Q_EMIT failed(records.error());
+        });
+    });
 }
 
 }  // namespace laneward

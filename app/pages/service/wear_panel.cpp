@@ -1,5 +1,6 @@
 #include "app/pages/service/wear_panel.h"
 
+#include "app/edits/busy_bar.h"
 #include "app/models/panel_list.h"
 #include "app/models/plain_rows.h"
 #include "app/pages/service/plot_view.h"
@@ -23,7 +24,7 @@ namespace laneward {
 
 namespace {
 
-constexpr int wordsAir = 22;
+constexpr int wordsAir = 12;
 
 /// What the duty itself counts first.
 MeterKind usualMeter(const Duty& duty) { return duty.triggers.empty() ? MeterKind::Days : duty.triggers.front().meter; }
@@ -58,27 +59,40 @@ void WearPanel::hideEvent(QHideEvent* event) {
     QWidget::hideEvent(event);
     if (event->spontaneous() || !m_asker.isBusy()) return;
     m_asker.leave();
+    m_busy->end();
     m_stale = true;
 }
 
+bool WearPanel::cancel() { return isVisible() && m_busy->cancel(); }
+
 void WearPanel::read() {
     m_stale = false;
-    if (!m_records) {
-        m_state->setText(tr("Reading what was replaced…"));
-        m_split->hide();
-    }
+    m_split->show();  // also before anything is known: so that the keyboard has its place
+    m_state->setText(m_records ? QString() : tr("Reading what was replaced…"));
     m_state->setVisible(!m_records);
     m_asker.ask(m_session.store().location());
+    m_busy->begin();
+}
+
+/// What was read before stays.
+void WearPanel::stop() {
+    m_asker.leave();
+    m_state->hide();
+    m_split->setVisible(m_records != nullptr);
+    m_busy->stop(m_records ? tr("Stopped. The last replacements may be missing.")
+                           : tr("Stopped. What was replaced is not known."));
 }
 
 void WearPanel::take(const WearAsker::Records& records) {
     m_records = records;
+    m_busy->end();
     fill();
 }
 
 void WearPanel::takeFailure(const Error& why) {
-    m_state->setText(tr("What was replaced could not be read: %1").arg(text(why, m_session.speech())));
-    m_state->show();
+    m_state->hide();
+    m_split->setVisible(m_records != nullptr);
+    m_busy->stop(tr("What was replaced could not be read: %1").arg(text(why, m_session.speech())));
 }
 
 std::optional<WearPanel::Subject> WearPanel::subjectOf(const DutyId& duty) const {
@@ -136,7 +150,6 @@ void WearPanel::fill() {
     m_filling = true;
     m_rows->show(std::move(rows));
     fitColumns(*m_list, wordsAir);
-    m_list->setColumnWidth(1, m_list->columnWidth(1) + wordsAir);  // the arrow of the sorted column
     if (m_rows->rowOf(before) >= 0)
         chooseRow(*m_list, m_rows->rowOf(before));
     else if (any)

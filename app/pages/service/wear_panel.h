@@ -20,6 +20,7 @@ class QVBoxLayout;
 
 namespace laneward {
 
+class BusyBar;
 class MoneyBox;
 class PlainRows;
 class PlotView;
@@ -33,6 +34,8 @@ public:
     /// Items and records as they are stored now; what is read again is read beside the window, when the panel is seen.
     void refresh();
     bool isBusy() const { return m_asker.isBusy(); }
+    /// Stops reading, where that is under way.
+    bool cancel();
 
 protected:
     void showEvent(QShowEvent* event) override;
@@ -58,6 +61,7 @@ private:
     void buildChoices(QVBoxLayout* column);
     void buildCosts(QVBoxLayout* column);
     void read();
+    void stop();
     void take(const WearAsker::Records& records);
     void takeFailure(const Error& why);
     std::optional<Subject> chosen() const;
@@ -76,6 +80,7 @@ private:
     WearAsker::Records m_records;
     bool m_stale = true;
     bool m_filling = false;
+    BusyBar* m_busy = nullptr;
     QLabel* m_state = nullptr;
     QSplitter* m_split = nullptr;
     PlainRows* m_rows = nullptr;

@@ -1,3 +1,4 @@
+#include "app/edits/busy_bar.h"
 #include "app/edits/plain_label.h"
 #include "app/models/panel_list.h"
 #include "app/models/plain_rows.h"
@@ -27,6 +28,9 @@ constexpr int moneyWidth = 120;
 WearPanel::WearPanel(Session& session, QWidget* parent) : QWidget(parent), m_session(session) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 6, 0, 0);
+    column->addWidget(m_busy = new BusyBar(tr("Reading what was replaced"), tr("Rea&d it"), this));
+    connect(m_busy, &BusyBar::cancelled, this, &WearPanel::stop);
+    connect(m_busy, &BusyBar::againWanted, this, &WearPanel::read);
     column->addWidget(m_state = proseLabel({}, this));
     m_state->setObjectName("wearState");
     m_split = new QSplitter(Qt::Horizontal, this);
@@ -127,7 +131,8 @@ void WearPanel::buildCosts(QVBoxLayout* column) {
     m_failed = add(tr("after a &failure:"), "wearFailed");
     m_failed->setToolTip(tr("Part, work, and all that the stopped run costs"));
     row->addStretch(1);
-    m_adopt = new QPushButton(side);
+    m_adopt = new QPushButton(tr("&Adopt"), side);
+    m_adopt->setEnabled(false);
     m_adopt->setObjectName("adoptBest");
     m_adopt->setMinimumHeight(rowHeight);
     row->addWidget(m_adopt);

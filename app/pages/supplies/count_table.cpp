@@ -3,7 +3,6 @@
 #include "app/pages/supplies/count_model.h"
 
 #include <QHeaderView>
-#include <QKeyEvent>
 #include <QLineEdit>
 #include <QStyledItemDelegate>
 
@@ -46,16 +45,6 @@ QModelIndex CountTable::moveCursor(CursorAction action, Qt::KeyboardModifiers mo
     if (action != MoveNext && action != MovePrevious) return CellTable::moveCursor(action, modifiers);
     const int row = currentIndex().row() + (action == MoveNext ? 1 : -1);
     return model()->index(row, CountModel::Counted);
-}
-
-/// At the ends Tab leaves the table.
-void CountTable::keyPressEvent(QKeyEvent* event) {
-    const bool leaves = (event->key() == Qt::Key_Tab && currentIndex().row() + 1 >= model()->rowCount()) ||
-                        (event->key() == Qt::Key_Backtab && currentIndex().row() <= 0);
-    if (leaves)
-        event->ignore();
-    else
-        CellTable::keyPressEvent(event);
 }
 
 }  // namespace laneward

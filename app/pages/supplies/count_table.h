@@ -15,7 +15,6 @@ public:
 
 protected:
     QModelIndex moveCursor(CursorAction action, Qt::KeyboardModifiers modifiers) override;
-    void keyPressEvent(QKeyEvent* event) override;
 };
 
 }  // namespace laneward

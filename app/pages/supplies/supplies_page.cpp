@@ -1,6 +1,7 @@
 #include "app/pages/supplies/supplies_page.h"
 
-#include "app/edits/plain_label.h"
+#include "app/edits/busy_bar.h"
+#include "app/models/panel_list.h"
 #include "app/pages/supplies/count_panel.h"
 #include "app/pages/supplies/ledger_panel.h"
 #include "app/pages/supplies/orders_panel.h"
@@ -9,20 +10,11 @@
 #include "core/documents/supply_words.h"
 
 #include <QHideEvent>
-#include <QProgressBar>
-#include <QPushButton>
+#include <QKeyEvent>
 #include <QTabWidget>
-#include <QTimer>
 #include <QVBoxLayout>
 
 namespace laneward {
-
-namespace {
-
-constexpr int patience = 200;  // ms: anything longer shows progress
-constexpr int fullProgress = 100;
-
-}  // namespace
 
 SuppliesPage::SuppliesPage(Session& session, QWidget* parent) : Page(session, parent) {
     m_headline = tr("Working out how long stock lasts…");
@@ -33,7 +25,7 @@ SuppliesPage::SuppliesPage(Session& session, QWidget* parent) : Page(session, pa
 void SuppliesPage::build() {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(12, 8, 12, 8);
-    buildBusy(column);
+    column->addWidget(m_busy = new BusyBar(tr("Working out how long stock lasts"), tr("Work it &out"), this));
     m_tabs = new QTabWidget(this);
     m_tabs->setDocumentMode(true);
     m_tabs->addTab(m_stock = new StockPanel(session(), m_tabs), tr("Stock"));
@@ -42,40 +34,12 @@ void SuppliesPage::build() {
     m_tabs->addTab(m_count = new CountPanel(session(), m_tabs), tr("Count"));
     m_tabs->addTab(m_prices = new PricePanel(session(), m_tabs), tr("Price lists"));
     column->addWidget(m_tabs, 1);
-    setFocusProxy(m_tabs);
+    startAt(m_tabs);
+    walkTabs(*m_tabs, *this);
     connect(m_stock, &StockPanel::chosen, m_ledger, &LedgerPanel::select);
-}
-
-void SuppliesPage::buildBusy(QVBoxLayout* column) {
-    m_busy = new QWidget(this);
-    auto* row = new QHBoxLayout(m_busy);
-    row->setContentsMargins(0, 0, 0, 0);
-    m_progress = new QProgressBar(m_busy);
-    m_progress->setRange(0, fullProgress);
-    m_progress->setAccessibleName(tr("Working out how long stock lasts"));
-    auto* cancel = new QPushButton(tr("Cancel"), m_busy);
-    cancel->setObjectName("cancelOutlook");
-    row->addWidget(m_progress, 1);
-    row->addWidget(cancel);
-    column->addWidget(m_busy);
-    m_busy->hide();
-    m_stopped = new QWidget(this);
-    auto* other = new QHBoxLayout(m_stopped);
-    other->setContentsMargins(0, 0, 0, 0);
-    other->addWidget(m_why = proseLabel({}, m_stopped), 1, Qt::AlignVCenter);
-    auto* again = new QPushButton(tr("Work it &out"), m_stopped);
-    again->setObjectName("askOutlook");
-    other->addWidget(again);
-    column->addWidget(m_stopped);
-    m_stopped->hide();
-    m_slow = new QTimer(this);
-    m_slow->setSingleShot(true);
-    m_slow->setInterval(patience);
-    connect(m_slow, &QTimer::timeout, this, &SuppliesPage::showBusy);
-    connect(cancel, &QPushButton::clicked, this, &SuppliesPage::stop);
-    connect(again, &QPushButton::clicked, this, &SuppliesPage::ask);
-    connect(&m_asker, &SupplyAsker::progressed, m_progress,
-            [this](double done) { m_progress->setValue(int(done * fullProgress)); });
+    connect(m_busy, &BusyBar::cancelled, this, &SuppliesPage::stop);
+    connect(m_busy, &BusyBar::againWanted, this, &SuppliesPage::ask);
+    connect(&m_asker, &SupplyAsker::progressed, m_busy, &BusyBar::setDone);
 }
 
 void SuppliesPage::refresh() {
@@ -88,26 +52,23 @@ void SuppliesPage::refresh() {
 }
 
 void SuppliesPage::ask() {
-    m_note.clear();
     m_current = false;
     if (session().season().supplies.empty()) {
         m_asker.leave();
         m_answer = std::make_shared<SupplyAnswer>();
         m_current = true;
+        m_busy->end();
     } else {
-        m_progress->setValue(0);
         m_asker.ask(session());
-        m_slow->start();
+        m_busy->begin();
     }
-    showBusy();
     showAll();
 }
 
 void SuppliesPage::stop() {
     m_asker.leave();
-    m_note = m_answer ? tr("Stopped. What is shown is older than the last change.")
-                      : tr("Stopped. How long stock lasts is not known.");
-    showBusy();
+    m_busy->stop(m_answer ? tr("Stopped. What is shown is older than the last change.")
+                          : tr("Stopped. How long stock lasts is not known."));
     say();
 }
 
@@ -116,27 +77,24 @@ void SuppliesPage::hideEvent(QHideEvent* event) {
     Page::hideEvent(event);
     if (event->spontaneous() || !m_asker.isBusy()) return;
     m_asker.leave();
+    m_busy->end();
     refreshSoon();
+}
+
+void SuppliesPage::keyPressEvent(QKeyEvent* event) {
+    if (event->key() != Qt::Key_Escape || !m_busy || !m_busy->cancel()) Page::keyPressEvent(event);
 }
 
 void SuppliesPage::take(const std::shared_ptr<const SupplyAnswer>& answer) {
     m_answer = answer;
     m_current = true;
-    showBusy();
+    m_busy->end();
     showAll();
 }
 
 void SuppliesPage::takeFailure(const Error& why) {
-    m_note = tr("How long stock lasts could not be worked out: %1").arg(text(why, session().speech()));
-    showBusy();
+    m_busy->stop(tr("How long stock lasts could not be worked out: %1").arg(text(why, session().speech())));
     say();
-}
-
-void SuppliesPage::showBusy() {
-    if (!m_asker.isBusy()) m_slow->stop();
-    m_busy->setVisible(m_asker.isBusy() && !m_slow->isActive());
-    m_stopped->setVisible(!m_note.isEmpty());
-    m_why->setText(m_note);
 }
 
 void SuppliesPage::showAll() {

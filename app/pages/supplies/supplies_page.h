@@ -4,15 +4,11 @@
 #include "app/edits/page.h"
 #include "app/edits/supply_asker.h"
 
-class QLabel;
-class QProgressBar;
-class QPushButton;
 class QTabWidget;
-class QTimer;
-class QVBoxLayout;
 
 namespace laneward {
 
+class BusyBar;
 class CountPanel;
 class LedgerPanel;
 class OrdersPanel;
@@ -34,15 +30,14 @@ public:
 
 protected:
     void hideEvent(QHideEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
 
 private:
     void build() override;
-    void buildBusy(QVBoxLayout* column);
     void ask();
     void stop();
     void take(const std::shared_ptr<const SupplyAnswer>& answer);
     void takeFailure(const Error& why);
-    void showBusy();
     void showAll();
     void say();
 
@@ -50,12 +45,7 @@ private:
     std::shared_ptr<const SupplyAnswer> m_answer;
     bool m_current = false;  ///< the answer is that of the state
     QString m_headline;
-    QString m_note;  ///< why there is no answer
-    QTimer* m_slow = nullptr;
-    QWidget* m_busy = nullptr;
-    QProgressBar* m_progress = nullptr;
-    QWidget* m_stopped = nullptr;
-    QLabel* m_why = nullptr;
+    BusyBar* m_busy = nullptr;
     QTabWidget* m_tabs = nullptr;
     StockPanel* m_stock = nullptr;
     OrdersPanel* m_orders = nullptr;

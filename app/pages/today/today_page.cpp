@@ -46,7 +46,7 @@ TodayPage::TodayPage(Session& session, QWidget* parent) : Page(session, parent) 
     buildPanels(column);
     row->addWidget(buildSide(), 3);
     connectPanels();
-    setFocusProxy(m_table);
+    startAt(m_table);
 }
 
 QString TodayPage::title() const { return tr("Today"); }

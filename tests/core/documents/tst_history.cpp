@@ -127,6 +127,8 @@ private Q_SLOTS:
     void correctedAreToldApart();
     void chainsAreFollowed();
     void chainsThatBiteTheirTailEnd();
+    void followUpsLeadBothWays();
+    void followUpsThatAnswerEachOtherEnd();
     void namesThatAreGoneAreShownAsIds();
     void csvReadsBack();
     void hostileTextsStayText();
@@ -310,6 +312,75 @@ void HistoryTest::chainsThatBiteTheirTailEnd() {
     HistoryEntry own = entryOf(3, "own", noon);
     own.corrects = own.id;
     QCOMPARE(HistoryIndex({own}).chainOf(0).size(), size_t(1));
+}
+
+/// A reading outside its check and a spill that was put right later; each followed up, once by words that were put right.
+void HistoryTest::followUpsLeadBothWays() {
+    HistorySlice slice;
+    TapeReading tape{{"tape"}, noon};
+    tape.lane = 7;
+    tape.note = "Thin at board 20";
+    slice.tapes = {tape};
+    const auto incident = [&](const char* id, int hour, const char* words, const char* corrects, const char* answers) {
+        Incident made;
+        made.id = {id};
+        made.kind = IncidentKind::Spill;
+        made.at = noon + hours(hour);
+        made.text = words;
+        if (corrects) made.corrects = OperationId{corrects};
+        if (answers) made.answers = OperationId{answers};
+        slice.incidents.push_back(made);
+    };
+    incident("spill", 1, "Oil by the bay", nullptr, nullptr);
+    incident("wiped", 2, "Wiped the nozzle", nullptr, "tape");
+    incident("mopped", 3, "Moped it", nullptr, "spill");
+    incident("mopped-2", 3, "Mopped it dry", "mopped", "spill");
+    incident("spill-2", 4, "Oil by the door", "spill", nullptr);
+    incident("lost", 5, "Looked again", nullptr, "long-ago");
+    const HistoryIndex index(historyEntries(slice, {}, plain()));
+    const auto rowOf = [&](const char* id) {
+        for (HistoryRow row = 0; row < index.size(); ++row)
+            if (index.at(row).id.value == id) return row;
+        qFatal("no %s", id);
+    };
+    QCOMPARE(index.answeredBy(rowOf("wiped")), std::optional(rowOf("tape")));
+    QCOMPARE(index.answersTo(rowOf("tape")), std::vector{rowOf("wiped")});
+    QCOMPARE(index.answersTo(rowOf("spill")), std::vector{rowOf("mopped-2")});
+    QCOMPARE(index.answersTo(rowOf("spill-2")), std::vector{rowOf("mopped-2")});
+    QVERIFY(!index.answeredBy(rowOf("spill")) && !index.answeredBy(rowOf("lost")) && index.answersTo(rowOf("lost")).empty());
+    const auto found = [&](const char* words) {
+        QStringList ids;
+        for (const HistoryRow row : index.find({words}))
+            ids << index.at(row).id.value;
+        ids.sort();
+        return ids;
+    };
+    QCOMPARE(found("nozzle"), QStringList({"tape", "wiped"}));
+    QCOMPARE(found("board 20"), QStringList({"tape", "wiped"}));
+    QCOMPARE(found("mopped"), QStringList({"mopped-2", "spill-2"}));
+    QCOMPARE(found("moped"), QStringList());
+    QVERIFY(index.at(rowOf("lost")).words.contains("follows up an entry that is not listed"));
+    // What follows up is no incident.
+    QCOMPARE(totalsOf(index, index.find({})).incidents, 1);
+    for (const HistoryFact& fact : historyDetails(index.at(rowOf("wiped")), slice, {}, plain()))
+        QVERIFY(fact.name != "What happened");
+}
+
+void HistoryTest::followUpsThatAnswerEachOtherEnd() {
+    HistorySlice slice;
+    for (const char* id : {"a", "b", "c"}) {
+        Incident made;
+        made.id = {id};
+        made.at = noon;
+        made.text = id;
+        made.answers = OperationId{id == QString("a") ? "b" : "a"};
+        made.corrects = OperationId{id == QString("b") ? "c" : "b"};
+        slice.incidents.push_back(made);
+    }
+    const HistoryIndex index(historyEntries(slice, {}, plain()));
+    QCOMPARE(index.size(), size_t(3));
+    for (HistoryRow row = 0; row < 3; ++row)
+        QVERIFY(index.answersTo(row).size() <= 3 && index.answeredBy(row));
 }
 
 /// Records of a centre whose machines, people and supplies are not there, as in a damaged store.
