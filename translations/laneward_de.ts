@@ -892,10 +892,6 @@
 </translation>
     </message>
     <message>
-        <source>the whole centre, one kind of its rows (series, strokes, readings, inspections), or its jobs as a calendar</source>
-        <translation>das ganze Center, eine Art seiner Zeilen (series, strokes, readings, inspections) oder seine Aufträge als Kalender</translation>
-    </message>
-    <message>
         <source>volumes and film of a pattern; --lane N shows the Nth lane of a clean brush</source>
         <translation>Mengen und Film eines Ölmusters; --lane N zeigt die N-te Bahn einer sauberen Bürste</translation>
     </message>
@@ -946,6 +942,10 @@
     <message>
         <source>what falls due and when it fits; --pdf writes one page for the wall; --history what was done</source>
         <translation>was fällig wird und wann es passt; --pdf schreibt eine Seite für die Wand; --history was getan wurde</translation>
+    </message>
+    <message>
+        <source>the whole centre, one kind of its rows (series, strokes, readings, inspections, stock, prices of one supplier), or its jobs as a calendar</source>
+        <translation>das ganze Center, eine Art seiner Zeilen (series, strokes, readings, inspections, stock, prices eines Lieferanten) oder seine Aufträge als Kalender</translation>
     </message>
 </context>
 <context>
@@ -1099,6 +1099,18 @@
     <message>
         <source>Remark</source>
         <translation>Bemerkung</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::BusyBar</name>
+    <message>
+        <source>Cancel (Esc)</source>
+        <translation>Abbrechen (Esc)</translation>
+    </message>
+    <message>
+        <source>Cancel: %1</source>
+        <comment>what is worked out</comment>
+        <translation>Abbrechen: %1</translation>
     </message>
 </context>
 <context>
@@ -1569,10 +1581,6 @@
         <translation>Abgelesen &amp;um:</translation>
     </message>
     <message>
-        <source>N&amp;ote:</source>
-        <translation>Be&amp;merkung:</translation>
-    </message>
-    <message>
         <source>A counter of %1</source>
         <comment>machine</comment>
         <translation>Ein Zähler von %1</translation>
@@ -1955,6 +1963,14 @@
     <message>
         <source>What falls due</source>
         <translation>Was fällig wird</translation>
+    </message>
+    <message>
+        <source>No duty and no part fits. Take words or the choice away.</source>
+        <translation>Keine Pflicht und kein Teil passt. Wörter oder die Auswahl wegnehmen.</translation>
+    </message>
+    <message>
+        <source>Find a duty or part</source>
+        <translation>Pflicht oder Teil suchen</translation>
     </message>
 </context>
 <context>
@@ -2586,6 +2602,10 @@
         <source>! Caution</source>
         <translation>! Vorsicht</translation>
     </message>
+    <message>
+        <source>In which state they were read</source>
+        <translation>In welchem Zustand sie gemessen wurde</translation>
+    </message>
 </context>
 <context>
     <name>laneward::GuideView</name>
@@ -2862,10 +2882,6 @@
         <translation>Liest, was getan wurde</translation>
     </message>
     <message>
-        <source>Cancel</source>
-        <translation>Abbrechen</translation>
-    </message>
-    <message>
         <source>What was done, the newest first</source>
         <translation>Was getan wurde, das Neueste zuerst</translation>
     </message>
@@ -2912,6 +2928,18 @@
         <source>%1 could not be written; nothing was changed.</source>
         <translation>%1 konnte nicht geschrieben werden; nichts wurde geändert.</translation>
     </message>
+    <message>
+        <source>Stopped: the list may be older than the last record.</source>
+        <translation>Angehalten: Die Liste kann älter sein als der letzte Eintrag.</translation>
+    </message>
+    <message>
+        <source>What was done is not known.</source>
+        <translation>Was getan wurde, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Read o&amp;n</source>
+        <translation>Weite&amp;rlesen</translation>
+    </message>
 </context>
 <context>
     <name>laneward::HistoryPanel</name>
@@ -2954,6 +2982,22 @@
         <source>%1 (stands)</source>
         <comment>time of an entry</comment>
         <translation>%1 (gilt)</translation>
+    </message>
+    <message>
+        <source>Follow-up</source>
+        <translation>Klärung</translation>
+    </message>
+    <message>
+        <source>Follows up</source>
+        <translation>Klärt</translation>
+    </message>
+    <message>
+        <source>An entry of before the days that are read.</source>
+        <translation>Einen Eintrag aus der Zeit vor den gelesenen Tagen.</translation>
+    </message>
+    <message>
+        <source>Followed up</source>
+        <translation>Geklärt</translation>
     </message>
 </context>
 <context>
@@ -3473,6 +3517,11 @@
         <source>If the outing moved</source>
         <translation>Wenn die Fahrt verschoben würde</translation>
     </message>
+    <message>
+        <source>! %1</source>
+        <comment>a warning</comment>
+        <translation>! %1</translation>
+    </message>
 </context>
 <context>
     <name>laneward::JobModel</name>
@@ -3955,16 +4004,74 @@
         <translation>Was bis zum Strich nötig war: daraus lernt Laneward, was die Ölmaschine wirklich abgibt</translation>
     </message>
     <message>
-        <source>Conditioner &amp;poured in:</source>
-        <translation>Bahnöl &amp;nachgefüllt:</translation>
-    </message>
-    <message>
         <source>Second conditioner poured &amp;in:</source>
         <translation>Zwe&amp;ites Bahnöl nachgefüllt:</translation>
     </message>
     <message>
         <source>Cleaner poure&amp;d in:</source>
         <translation>Reiniger nachgef&amp;üllt:</translation>
+    </message>
+    <message>
+        <source>as before</source>
+        <translation>wie bisher</translation>
+    </message>
+    <message>
+        <source>charged: %1</source>
+        <comment>pack</comment>
+        <translation>geladen: %1</translation>
+    </message>
+    <message>
+        <source>swapped for %1</source>
+        <comment>pack</comment>
+        <translation>gewechselt zu %1</translation>
+    </message>
+    <message>
+        <source>swapped for another one</source>
+        <translation>gewechselt zu einem anderen</translation>
+    </message>
+    <message>
+        <source>&amp;Volts:</source>
+        <translation>&amp;Volt:</translation>
+    </message>
+    <message>
+        <source>In which state the volts were read</source>
+        <translation>In welchem Zustand die Spannung gemessen wurde</translation>
+    </message>
+    <message>
+        <source>Read when:</source>
+        <translation>Gemessen:</translation>
+    </message>
+    <message>
+        <source>What was in the waste tank: from this Laneward learns how much of the cleaner comes back</source>
+        <translation>Was im Schmutztank war: daraus lernt Laneward, wie viel vom Reiniger zurückkommt</translation>
+    </message>
+    <message>
+        <source>mL</source>
+        <translation>ml</translation>
+    </message>
+    <message>
+        <source>fl oz</source>
+        <translation>fl oz</translation>
+    </message>
+    <message>
+        <source>E&amp;mptied, measured:</source>
+        <translation>&amp;Geleert, gemessen:</translation>
+    </message>
+    <message>
+        <source>After a swap the pack that was on the machine is on charge</source>
+        <translation>Nach einem Wechsel lädt der Akku, der an der Maschine war</translation>
+    </message>
+    <message>
+        <source>&amp;Pack:</source>
+        <translation>A&amp;kku:</translation>
+    </message>
+    <message>
+        <source>Conditioner p&amp;oured in:</source>
+        <translation>Bahnöl nachge&amp;füllt:</translation>
+    </message>
+    <message>
+        <source>Pack c&amp;harged</source>
+        <translation>Akku gela&amp;den</translation>
     </message>
 </context>
 <context>
@@ -4034,6 +4141,50 @@
     <message>
         <source>&amp;Save as CSV…</source>
         <translation>Als C&amp;SV speichern…</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::MachineForm</name>
+    <message>
+        <source> kg</source>
+        <comment>suffix</comment>
+        <translation> kg</translation>
+    </message>
+    <message>
+        <source> lb</source>
+        <comment>suffix</comment>
+        <translation> lb</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source> V</source>
+        <comment>suffix</comment>
+        <translation> V</translation>
+    </message>
+    <message>
+        <source>Wei&amp;ght:</source>
+        <translation>&amp;Gewicht:</translation>
+    </message>
+    <message>
+        <source>F&amp;ull from, rested:</source>
+        <translation>&amp;Voll ab, ausgeruht:</translation>
+    </message>
+    <message>
+        <source>&amp;Spare pack below, rested:</source>
+        <translation>&amp;Ersatzakku unter, ausgeruht:</translation>
+    </message>
+    <message>
+        <source>%1: weight, and volts where its packs have none</source>
+        <comment>machine</comment>
+        <translation>%1: Gewicht, und Spannungen, wo ihre Akkus keine eigenen haben</translation>
+    </message>
+    <message>
+        <source>Weight and volts of %1</source>
+        <comment>machine</comment>
+        <translation>Gewicht und Spannungen von %1</translation>
     </message>
 </context>
 <context>
@@ -4157,6 +4308,14 @@
     <message>
         <source>Begin with the usual items</source>
         <translation>Mit dem Üblichen beginnen</translation>
+    </message>
+    <message>
+        <source>Waste tank: %1</source>
+        <translation>Schmutztank: %1</translation>
+    </message>
+    <message>
+        <source>Weight, &amp;volts…</source>
+        <translation>Gewicht, &amp;Spannung…</translation>
     </message>
 </context>
 <context>
@@ -4800,10 +4959,6 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>Wh&amp;en:</source>
         <translation>W&amp;ann:</translation>
-    </message>
-    <message>
-        <source>N&amp;ote:</source>
-        <translation>Be&amp;merkung:</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -6192,6 +6347,13 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     </message>
 </context>
 <context>
+    <name>laneward::RecordForm</name>
+    <message>
+        <source>N&amp;ote:</source>
+        <translation>Be&amp;merkung:</translation>
+    </message>
+</context>
+<context>
     <name>laneward::RecurrenceEdit</name>
     <message>
         <source>Takes place</source>
@@ -6876,6 +7038,26 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>Packs</source>
         <translation>Akkus</translation>
+    </message>
+    <message>
+        <source>Working out what falls due</source>
+        <translation>Berechnen, was fällig wird</translation>
+    </message>
+    <message>
+        <source>Work it &amp;out</source>
+        <translation>Aus&amp;rechnen</translation>
+    </message>
+    <message>
+        <source>Stopped. What is shown is older than the last change.</source>
+        <translation>Abgebrochen. Was hier steht, ist älter als die letzte Änderung.</translation>
+    </message>
+    <message>
+        <source>Stopped. What falls due is not known.</source>
+        <translation>Abgebrochen. Was fällig wird, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>What falls due is not known.</source>
+        <translation>Was fällig wird, ist nicht bekannt.</translation>
     </message>
 </context>
 <context>
@@ -7821,10 +8003,6 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Wie lange die Vorräte reichen, wird ausgerechnet</translation>
     </message>
     <message>
-        <source>Cancel</source>
-        <translation>Abbrechen</translation>
-    </message>
-    <message>
         <source>Work it &amp;out</source>
         <translation>Aus&amp;rechnen</translation>
     </message>
@@ -8261,6 +8439,22 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>Replaced after %1: %2 for %3</source>
         <translation>Getauscht nach %1: %2 für %3</translation>
+    </message>
+    <message>
+        <source>Stopped. The last replacements may be missing.</source>
+        <translation>Abgebrochen. Die letzten Wechsel können fehlen.</translation>
+    </message>
+    <message>
+        <source>Stopped. What was replaced is not known.</source>
+        <translation>Abgebrochen. Was getauscht wurde, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Reading what was replaced</source>
+        <translation>Lesen, was getauscht wurde</translation>
+    </message>
+    <message>
+        <source>Rea&amp;d it</source>
+        <translation>&amp;Lesen</translation>
     </message>
 </context>
 <context>
@@ -9566,10 +9760,6 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1 um %2 später beginnen lassen, um %T3</translation>
     </message>
     <message>
-        <source>Charger off and unplugged; read the rested packs&apos; volts</source>
-        <translation>Ladegerät aus und ausgesteckt; Ruhespannung der Akkus ablesen</translation>
-    </message>
-    <message>
         <source>Read all levels and write them above</source>
         <translation>Alle Füllstände ablesen und oben eintragen</translation>
     </message>
@@ -9644,10 +9834,6 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>%1: nothing measured yet today; read volts and levels before you start</source>
         <translation>%1: heute noch nichts gemessen; vor dem Start Spannung und Füllstände ablesen</translation>
-    </message>
-    <message>
-        <source>%1: %2 is below %3; attach the spare pack</source>
-        <translation>%1: %2 liegt unter %3; Ersatzakku anschließen</translation>
     </message>
     <message>
         <source>%1: %2; the pack counts as full from %3</source>
@@ -10159,10 +10345,6 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>Lanes a charge</source>
         <translation>Bahnen je Ladung</translation>
-    </message>
-    <message>
-        <source>full at %1, attach the spare pack below %2</source>
-        <translation>voll ab %1, Ersatzakku anschließen unter %2</translation>
     </message>
     <message>
         <source>UNMET: %1, %2, lanes %3 (%4)</source>
@@ -12777,10 +12959,6 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Den Abend ansehen: wer wo spielt und was zu fahren ist</translation>
     </message>
     <message>
-        <source>%1: charger off and unplugged; read the rested pack&apos;s volts</source>
-        <translation>%1: Ladegerät aus und ausgesteckt; Spannung des ausgeruhten Akkus ablesen</translation>
-    </message>
-    <message>
         <source>%1: read all levels</source>
         <translation>%1: alle Füllstände ablesen</translation>
     </message>
@@ -12924,6 +13102,125 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
             <numerusform>%n weitere Aufgabe wird an einem anderen Tag fällig.</numerusform>
             <numerusform>%n weitere Aufgaben werden an anderen Tagen fällig.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Waste emptied, measured</source>
+        <translation>Schmutzwasser geleert, gemessen</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Was getan wurde</translation>
+    </message>
+    <message>
+        <source>followed up on %1: %2</source>
+        <translation>geklärt am %1: %2</translation>
+    </message>
+    <message>
+        <source>follows up: %1 of %2, %3</source>
+        <translation>klärt: %1 vom %2, %3</translation>
+    </message>
+    <message>
+        <source>follows up an entry that is not listed</source>
+        <translation>klärt einen Eintrag, der nicht aufgeführt ist</translation>
+    </message>
+    <message>
+        <source>the machine %1 must weigh more than nothing and at most 2,000 kg</source>
+        <translation>die Maschine %1 muss mehr als nichts und höchstens 2.000 kg wiegen</translation>
+    </message>
+    <message>
+        <source>the list of one supplier: name it by --supplier, one of: %2</source>
+        <translation>die Liste eines Lieferanten: mit --supplier einen nennen von: %2</translation>
+    </message>
+    <message>
+        <source>%1: charger off and unplugged; read the pack&apos;s volts</source>
+        <translation>%1: Lader aus und abgesteckt; die Spannung des Akkus ablesen</translation>
+    </message>
+    <message>
+        <source>%2 cannot be emptied; nothing was recorded. Look at what was typed</source>
+        <translation>%2 lassen sich nicht leeren; nichts wurde festgehalten. Bitte die Eingabe ansehen</translation>
+    </message>
+    <message>
+        <source>Charger off and unplugged; read the packs&apos; volts</source>
+        <translation>Lader aus und abgesteckt; die Spannung der Akkus ablesen</translation>
+    </message>
+    <message>
+        <source>emptied</source>
+        <translation>geleert</translation>
+    </message>
+    <message>
+        <source>%1: %2 is below %3; put the spare pack on before the run</source>
+        <translation>%1: %2 liegt unter %3; vor dem Lauf den Ersatzakku anschließen</translation>
+    </message>
+    <message>
+        <source>%1: %2 is below %3; charge the pack before the run</source>
+        <translation>%1: %2 liegt unter %3; den Akku vor dem Lauf laden</translation>
+    </message>
+    <message>
+        <source>%1: %2; the pack is fit to run from %3: charge it, or take another one</source>
+        <translation>%1: %2; der Akku ist einsatzbereit ab %3: laden oder einen anderen nehmen</translation>
+    </message>
+    <message>
+        <source>%1: %2 was not read in the state that the limit of %3 is for, so it says nothing about it</source>
+        <translation>%1: %2 wurde nicht in dem Zustand gemessen, für den die Grenze von %3 gilt, und sagt darüber nichts</translation>
+    </message>
+    <message>
+        <source>%1: empty the waste tank before the job at %T2 (lanes %4): it would overflow with a chance of %3 %</source>
+        <translation>%1: den Schmutztank vor dem Auftrag um %T2 (Bahnen %4) leeren: er liefe mit einer Wahrscheinlichkeit von %3 % über</translation>
+    </message>
+    <message>
+        <source>%1: %2 cannot be emptied; nothing was recorded. Look at what was typed</source>
+        <translation>%1: %2 lassen sich nicht leeren; nichts wurde festgehalten. Bitte die Eingabe ansehen</translation>
+    </message>
+    <message>
+        <source>%1: %2 were emptied, but the waste tank holds %3; kept and flagged, and nothing is learned from it. Look at what was typed</source>
+        <translation>%1: %2 wurden geleert, aber der Schmutztank fasst %3; festgehalten und markiert, gelernt wird daraus nichts. Bitte die Eingabe ansehen</translation>
+    </message>
+    <message>
+        <source>Waste tanks</source>
+        <translation>Schmutztanks</translation>
+    </message>
+    <message>
+        <source>full at %1 %2</source>
+        <translation>voll ab %1 %2</translation>
+    </message>
+    <message>
+        <source>fit to run at %1 %2</source>
+        <translation>einsatzbereit ab %1 %2</translation>
+    </message>
+    <message>
+        <source>spare pack on below %1 %2</source>
+        <translation>Ersatzakku unter %1 %2</translation>
+    </message>
+    <message>
+        <source>to be charged below %1 %2</source>
+        <translation>laden unter %1 %2</translation>
+    </message>
+    <message>
+        <source>the waste tank lasts, as far as is known</source>
+        <translation>der Schmutztank reicht, soweit bekannt</translation>
+    </message>
+    <message>
+        <source>the waste tank overflows with a chance of %1 %, unless it is emptied before</source>
+        <translation>der Schmutztank läuft mit einer Wahrscheinlichkeit von %1 % über, wenn er vorher nicht geleert wird</translation>
+    </message>
+    <message>
+        <source>about %1 of %2</source>
+        <translation>etwa %1 von %2</translation>
+    </message>
+    <message>
+        <source>; nothing emptied was measured yet, so what comes back is assumed</source>
+        <translation>; noch nichts Geleertes wurde gemessen, der Rückfluss ist angenommen</translation>
+    </message>
+    <message numerus="yes">
+        <source>; %1 % of the cleaner comes back (%n emptying(s) measured)</source>
+        <translation>
+            <numerusform>; %1 % of the cleaner comes back (%n emptying measured)</numerusform>
+            <numerusform>; %1 % of the cleaner comes back (%n emptyings measured)</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>tonight: %1</source>
+        <translation>heute Abend: %1</translation>
     </message>
 </context>
 </TS>

@@ -1026,5 +1026,12 @@
             <numerusform>%n more duties fall due on other days.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>; %1 % of the cleaner comes back (%n emptying(s) measured)</source>
+        <translation>
+            <numerusform>; %1 % of the cleaner comes back (%n emptying measured)</numerusform>
+            <numerusform>; %1 % of the cleaner comes back (%n emptyings measured)</numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

@@ -7,14 +7,6 @@ namespace laneward {
 
 namespace {
 
-Cleaning cleaningOf(const JobUse& use, Treatment treatment) {
-    if (!cleans(treatment)) return {};
-    Cleaning work{use.cleaner, Microlitres{0}};
-    for (const Microlitres conditioner : use.conditioner)
-        work.stripped += conditioner;
-    return work;
-}
-
 /// Runs of a machine, by end, and what each laid down.
 std::vector<std::pair<Instant, Cleaning>> workOf(const SeasonState& season, const MachineId& machine) {
     std::vector<std::pair<Instant, Cleaning>> work;
@@ -35,6 +27,14 @@ bool isEmptiedBefore(const Job& job, Instant now) {
 }
 
 }  // namespace
+
+Cleaning cleaningOf(const JobUse& use, Treatment treatment) {
+    if (!cleans(treatment)) return {};
+    Cleaning work{use.cleaner, Microlitres{0}};
+    for (const Microlitres conditioner : use.conditioner)
+        work.stripped += conditioner;
+    return work;
+}
 
 WasteTank learnedWasteTank(const SeasonState& season, const Machine& machine) {
     WasteRule rule;
@@ -74,15 +74,6 @@ std::optional<Microlitres> learnedWastePerLane(const SeasonState& season, const 
     const Cleaning lane{{sum.cleaner.value / lanes}, {sum.stripped.value / lanes}};
     const std::int64_t usual = std::max<std::int64_t>(1, machine.capacity.wastePerLane.value);
     return tank.perLane(lane, int(std::clamp<std::int64_t>(machine.capacity.waste.value / usual, 1, 1'000)));
-}
-
-std::vector<double> overflowChances(const SeasonState& season, const Machine& machine, const MachineLevels& now,
-                                    const std::vector<const Job*>& jobs) {
-    std::vector<Cleaning> work;
-    work.reserve(jobs.size());
-    for (const Job* job : jobs)
-        work.push_back(cleaningOf(job->use, job->treatment));
-    return learnedWasteTank(season, machine).overflowChances({now.waste, {}}, work);
 }
 
 WasteLevel wasteLevel(const SeasonState& season, const Machine& machine, Instant now) {

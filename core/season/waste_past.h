@@ -9,6 +9,8 @@
 
 namespace laneward {
 
+/// What a run or job of this use leaves to the tank.
+Cleaning cleaningOf(const JobUse& use, Treatment treatment);
 /// Learned from the open window; without what emptiedFindings() doubts.
 WasteTank learnedWasteTank(const SeasonState& season, const Machine& machine);
 
@@ -16,10 +18,6 @@ WasteTank learnedWasteTank(const SeasonState& season, const Machine& machine);
 inline constexpr int leastEmptyings = 3;
 /// Waste of one lane that a whole tank's work exceeds once in a hundred times; none while too little was measured.
 std::optional<Microlitres> learnedWastePerLane(const SeasonState& season, const Machine& machine);
-
-/// The chance that the tank overflows by the end of each of those jobs, when it is not emptied in between.
-std::vector<double> overflowChances(const SeasonState& season, const Machine& machine, const MachineLevels& now,
-                                    const std::vector<const Job*>& jobs);
 
 /// What was last measured in the tank today (a day starts empty), and what was cleaned since.
 WasteLevel wasteLevel(const SeasonState& season, const Machine& machine, Instant now);

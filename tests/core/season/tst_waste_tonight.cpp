@@ -66,11 +66,11 @@ private Q_SLOTS:
         QVERIFY(chances.back().chance < worthSaying);  // 16 lanes in a tank for 90
         QVERIFY(overflowFindings(chances, ahead, "Otter").empty());
         // The same as the tank itself says of the same work.
-        std::vector<const Job*> jobs;
+        std::vector<Cleaning> work;
         for (const Job& job : ahead.jobs)
-            jobs.push_back(&job);
-        MachineLevels empty;
-        const auto plain = overflowChances(state, machine, empty, jobs);
+            work.push_back(cleaningOf(job.use, job.treatment));
+        const auto plain = learnedWasteTank(state, machine).overflowChances({}, work);
+        QCOMPARE(plain.size(), chances.size());
         for (size_t n = 0; n < plain.size(); ++n)
             QCOMPARE(chances[n].chance, plain[n]);
     }
