@@ -196,8 +196,8 @@
     <message numerus="yes">
         <source>%n incident(s) or reading(s) to be followed up</source>
         <translation>
-            <numerusform>%n incident or reading to be followed up</numerusform>
-            <numerusform>%n incidents or readings to be followed up</numerusform>
+            <numerusform>%n Vorfall oder Messung zu klären</numerusform>
+            <numerusform>%n Vorfälle oder Messungen zu klären</numerusform>
         </translation>
     </message>
 </context>
@@ -2646,8 +2646,8 @@
     <message numerus="yes">
         <source>%n step(s) left out: see the list.</source>
         <translation>
-            <numerusform>%n step left out: see the list.</numerusform>
-            <numerusform>%n steps left out: see the list.</numerusform>
+            <numerusform>%n Schritt ausgelassen: siehe Liste.</numerusform>
+            <numerusform>%n Schritte ausgelassen: siehe Liste.</numerusform>
         </translation>
     </message>
     <message>
@@ -12302,22 +12302,22 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message numerus="yes">
         <source>%n step(s) new</source>
         <translation>
-            <numerusform>%n step new</numerusform>
-            <numerusform>%n steps new</numerusform>
+            <numerusform>%n Schritt neu</numerusform>
+            <numerusform>%n Schritte neu</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n step(s) gone</source>
         <translation>
-            <numerusform>%n step gone</numerusform>
-            <numerusform>%n steps gone</numerusform>
+            <numerusform>%n Schritt weggefallen</numerusform>
+            <numerusform>%n Schritte weggefallen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n step(s) at another time</source>
         <translation>
-            <numerusform>%n step at another time</numerusform>
-            <numerusform>%n steps at another time</numerusform>
+            <numerusform>%n Schritt zu anderer Zeit</numerusform>
+            <numerusform>%n Schritte zu anderer Zeit</numerusform>
         </translation>
     </message>
     <message>
@@ -12567,8 +12567,8 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message numerus="yes">
         <source>%1 entry(s)</source>
         <translation>
-            <numerusform>%1 entry</numerusform>
-            <numerusform>%1 entries</numerusform>
+            <numerusform>%1 Eintrag</numerusform>
+            <numerusform>%1 Einträge</numerusform>
         </translation>
     </message>
     <message>
@@ -12578,15 +12578,15 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message numerus="yes">
         <source>%1 incident(s)</source>
         <translation>
-            <numerusform>%1 incident</numerusform>
-            <numerusform>%1 incidents</numerusform>
+            <numerusform>%1 Vorfall</numerusform>
+            <numerusform>%1 Vorfälle</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1 part(s) had failed</source>
         <translation>
-            <numerusform>%1 part had failed</numerusform>
-            <numerusform>%1 parts had failed</numerusform>
+            <numerusform>%1 Teil war ausgefallen</numerusform>
+            <numerusform>%1 Teile waren ausgefallen</numerusform>
         </translation>
     </message>
     <message>
@@ -12603,8 +12603,8 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message numerus="yes">
         <source>%1 lane(s) treated</source>
         <translation>
-            <numerusform>%1 lane treated</numerusform>
-            <numerusform>%1 lanes treated</numerusform>
+            <numerusform>%1 Bahn behandelt</numerusform>
+            <numerusform>%1 Bahnen behandelt</numerusform>
         </translation>
     </message>
     <message>
@@ -12614,8 +12614,8 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message numerus="yes">
         <source>%1 service(s)</source>
         <translation>
-            <numerusform>%1 service</numerusform>
-            <numerusform>%1 services</numerusform>
+            <numerusform>%1 Wartung</numerusform>
+            <numerusform>%1 Wartungen</numerusform>
         </translation>
     </message>
     <message>
@@ -12629,8 +12629,8 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message numerus="yes">
         <source>%1 lane(s) treated by the machine</source>
         <translation>
-            <numerusform>%1 lane treated by the machine</numerusform>
-            <numerusform>%1 lanes treated by the machine</numerusform>
+            <numerusform>%1 Bahn von der Maschine behandelt</numerusform>
+            <numerusform>%1 Bahnen von der Maschine behandelt</numerusform>
         </translation>
     </message>
     <message>
@@ -13214,8 +13214,8 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message numerus="yes">
         <source>; %1 % of the cleaner comes back (%n emptying(s) measured)</source>
         <translation>
-            <numerusform>; %1 % of the cleaner comes back (%n emptying measured)</numerusform>
-            <numerusform>; %1 % of the cleaner comes back (%n emptyings measured)</numerusform>
+            <numerusform>; %1 % des Reinigers kommen zurück (%n Leerung gemessen)</numerusform>
+            <numerusform>; %1 % des Reinigers kommen zurück (%n Leerungen gemessen)</numerusform>
         </translation>
     </message>
     <message>
