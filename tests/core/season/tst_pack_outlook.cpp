@@ -214,9 +214,9 @@ void PackOutlookTest::wasteIsLearned() {
     QCOMPARE(learnedWasteTank(state, machine).emptyings(), 5);
     // The more is done until it is emptied, the likelier it overflows.
     const Plan ahead = planOf(state, at(0, 9));
-    std::vector<const Job*> jobs(30, &ahead.jobs.front());
-    const std::vector<double> chances = overflowChances(state, machine, levelsOf(state), jobs);
-    QCOMPARE(chances.size(), jobs.size());
+    const std::vector<Cleaning> work(30, cleaningOf(ahead.jobs.front().use, ahead.jobs.front().treatment));
+    const std::vector<double> chances = tank.overflowChances({levelsOf(state).waste, {}}, work);
+    QCOMPARE(chances.size(), work.size());
     QVERIFY(chances.front() < 0.01 && chances.back() > 0.99);
     QVERIFY(std::is_sorted(chances.begin(), chances.end()));
 }
