@@ -2,8 +2,8 @@
 // the window never waits.
 //
 // The past that use is learned from is read there (beside.h). The plan of half a year ahead is made there too, by few nodes: what
-// treatments take hardly depends on their order. Behind an answer the day's forecast is kept, if that day has none yet, by a store
-// that is opened for it; without a word when it cannot.
+// treatments take hardly depends on their order. Behind an answer the day's forecast is kept, if that day has none yet, by a
+// store that is opened for it; without a word when it cannot.
 //
 //     connect(&asker, &SupplyAsker::answered, this, &SuppliesPage::take);
 //     asker.ask(session);

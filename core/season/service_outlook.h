@@ -49,8 +49,8 @@ struct ServiceQuestion {
 
 ServiceOutlook serviceOutlook(const ServiceQuestion& question, const ServiceRule& rule);
 
-/// What duties take from stock, day by day from today on: each takes its parts on its likely day, before that day's work, and again
-/// whenever its interval is over, by the plan.
+/// What duties take from stock, day by day from today on: each takes its parts on its likely day, before that day's work, and
+/// again whenever its interval is over, by the plan.
 std::map<SupplyId, std::vector<Amount>> partsAhead(const ServiceQuestion& question, int days);
 
 /// A duty that counts lanes, and how many the machine may still treat before it is due; 0 = it is due now.

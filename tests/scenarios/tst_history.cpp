@@ -55,7 +55,7 @@ HistoryTotals plainTotals(const Span& time, const MachineId& machine) {
     }
     for (const Incident& incident : standing(demo().history.incidents)) {
         const bool counts = time.contains(incident.at) && wanted(incident.machine);
-        totals.incidents += counts;
+        totals.incidents += counts && !incident.answers;  // a follow-up is none of its own
         totals.entries += counts;
     }
     return totals;
