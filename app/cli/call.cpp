@@ -40,6 +40,10 @@ Speech speechOf(const Centre& centre) { return {QLocale(), zoneOf(centre), centr
 Result<std::unique_ptr<Store>> openStore(const Call& call, Access access) {
     const Result<Location> location = Location::parse(call.start.centre);
     if (!location) return location.error();
+    Result<std::unique_ptr<Store>> store = Store::open(*location, access);
+    if (store || access != Access::ReadOnly || store.error().finding.rule != "store.older-schema") return store;
+    // Whoever comes first behind a new version brings the centre up to date, a scheduled command no less than the window.
+    if (const auto raised = Store::open(*location, Access::ReadWrite); !raised) return raised.error();
     return Store::open(*location, access);
 }
 

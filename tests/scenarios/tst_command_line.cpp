@@ -2,6 +2,8 @@
 
 #include <QJsonArray>
 #include <QRegularExpression>
+#include <QSqlDatabase>
+#include <QSqlQuery>
 #include <QTest>
 
 using namespace support;
@@ -31,6 +33,7 @@ private Q_SLOTS:
     void demoMakesTheCentre();
     void demoRefusesAnExistingFile();
     void missingCentresAndFilesAreThree();
+    void anOlderCentreIsBroughtUpToDate();
     void checkSaysSound();
     void eventsInThreeFormats();
     void planInThreeFormats();
@@ -126,6 +129,25 @@ void CommandLineTest::demoRefusesAnExistingFile() {
     QCOMPARE(answer.status, 4);
     QVERIFY(answer.err.contains("demo.laneward"));
     QCOMPARE(folder.read("demo.laneward"), m_centre);
+}
+
+void CommandLineTest::anOlderCentreIsBroughtUpToDate() {
+    const DemoFolder folder(m_centre);
+    const QString before = folder.run({"sheet"}).out;
+    {
+        QSqlDatabase file = QSqlDatabase::addDatabase("QSQLITE", "older");
+        file.setDatabaseName(folder.path("demo.laneward"));
+        QVERIFY(file.open());
+        QVERIFY(QSqlQuery(file).exec("ALTER TABLE machines DROP COLUMN weight_g"));
+        QVERIFY(QSqlQuery(file).exec("PRAGMA user_version = 4"));
+    }
+    QSqlDatabase::removeDatabase("older");
+    const Answer answer = folder.run({"sheet"});
+    QCOMPARE(answer.err, QString());
+    QCOMPARE(answer.status, 0);
+    QVERIFY(before.contains("weighs") && !answer.out.contains("weighs"));  // which the older version did not keep
+    QVERIFY(folder.files().contains("demo-schema-4.laneward"));
+    QCOMPARE(folder.run({"check"}).status, 0);
 }
 
 void CommandLineTest::missingCentresAndFilesAreThree() {
