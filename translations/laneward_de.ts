@@ -13222,5 +13222,9 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <source>tonight: %1</source>
         <translation>heute Abend: %1</translation>
     </message>
+    <message>
+        <source>needed by %1, play on %2, lanes %3</source>
+        <translation>gebraucht von %1, Spiel am %2, Bahn %3</translation>
+    </message>
 </context>
 </TS>

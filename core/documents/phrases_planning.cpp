@@ -16,6 +16,7 @@ constexpr Phrase phrases[] = {
     {"plan.cancelled",
      QT_TRANSLATE_NOOP("wording", "Planning was stopped early; the plan can be carried out but may be improved")},
     {"job.needed", QT_TRANSLATE_NOOP("wording", "needed by %1, play at %T2, lanes %3")},
+    {"job.needed-later", QT_TRANSLATE_NOOP("wording", "needed by %1, play on %2, lanes %3")},
     {"job.first-pair-twice", QT_TRANSLATE_NOOP("wording", "%1 wants the first pair, lanes %2, worked twice")},
     {"job.fixed-by-settle", QT_TRANSLATE_NOOP("wording", "must end by %T2: %1 asks for %3 to settle, and %4 is kept in reserve")},
     {"job.fixed-by-play-before", QT_TRANSLATE_NOOP("wording", "cannot begin before %T2, when %1 has cleared the lanes")},

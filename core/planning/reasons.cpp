@@ -26,7 +26,9 @@ public:
     std::vector<Finding> explain(const Job& job) const {
         std::vector<Finding> reasons;
         for (const Need& need : job.neededBy) {
-            reasons.push_back({Severity::Note, "job.needed", need.title, {need.playBegins, need.lanes.text()}});
+            const bool sameDay = dateOf(m_ground.state.centre, need.playBegins) == job.date;
+            reasons.push_back(
+                {Severity::Note, sameDay ? "job.needed" : "job.needed-later", need.title, {need.playBegins, need.lanes.text()}});
         }
         addSteps(job, reasons);
         addEnd(job, reasons);

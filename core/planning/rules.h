@@ -13,6 +13,7 @@
 // plan.cancelled                 centre's name      -            (stopped early; the plan is valid but may be improved)
 // ---- Job::reasons: why the job is there
 // job.needed                     event's title      t start of play, q lanes
+// job.needed-later               event's title      t start of play on another day, q lanes
 // job.first-pair-twice           event's title      q lanes worked twice
 // ---- Job::reasons: what fixes its place (its end cannot move later, or its start cannot move earlier, because of this)
 // job.fixed-by-settle            event's title      t latest end, s settle time, s reserve
@@ -115,6 +116,7 @@ inline constexpr auto planningRules = std::to_array<std::string_view>({"calendar
                                                                        "plan.confirmed-breaks",
                                                                        "plan.cancelled",
                                                                        "job.needed",
+                                                                       "job.needed-later",
                                                                        "job.first-pair-twice",
                                                                        "job.fixed-by-settle",
                                                                        "job.fixed-by-play-before",

@@ -45,6 +45,19 @@ private Q_SLOTS:
         QCOMPARE(job.window.begin, at(0, 6));
     }
 
+    void aNeedOfAnotherDayNamesIt() {
+        State s = house(2);
+        s.series = {eventOf("a", 0, {18, 0}, 120, {1, 2}), eventOf("b", 1, {17, 0}, 60, {1, 2})};
+        s.series[1].demands[0].kind = DemandKind::Pattern;
+        const Plan p = plan(s, at(0, 6), {day0, day0.addDays(1)});
+        QCOMPARE(p.jobs.size(), size_t(1));
+        QCOMPARE(p.jobs[0].neededBy.size(), size_t(2));
+        QCOMPARE(p.jobs[0].reasons[0].rule, QByteArray("job.needed"));
+        QCOMPARE(p.jobs[0].reasons[1].rule, QByteArray("job.needed-later"));
+        QCOMPARE(p.jobs[0].reasons[1].subject, QString("Event b"));
+        QVERIFY(p.jobs[0].reasons[1].values[0] == Value(at(1, 17)));
+    }
+
     void metTightLateUnmetToTheSecond() {
         // The lane is cleared so late that its one treatment of 100 s ends exactly at the limit, then one second behind it.
         State s = house(1);
