@@ -23,9 +23,7 @@ void addRoute(Score& score, RouteCost route) {
 
 ExactBounds::ExactBounds(const DayProblem& problem, const std::vector<LaneRun>& runs, const SearchMode& mode)
     : m_problem(problem), m_runs(runs), m_mode(mode), m_pause(longestPause(problem)) {
-    m_next = std::numeric_limits<Sec>::max();
-    for (const DayMachine& m : problem.machines)
-        m_next = std::min(m_next, m.next);
+    m_next = shortestMove(problem);
     std::set<int> patterns;
     std::set<int> lanes;
     for (const LaneRun& run : runs) {

@@ -86,16 +86,25 @@ Sec longestPause(const DayProblem& problem) {
     return longest;
 }
 
-Sec shortestMove(const DayProblem& problem, std::span<const Loose> loose) {
+Sec shortestMove(const DayProblem& problem) {
     Sec next = std::numeric_limits<Sec>::max();
-    for (const DayMachine& m : problem.machines)
+    Sec back = next;
+    Sec leave = next;
+    for (const DayMachine& m : problem.machines) {
         next = std::min(next, m.next);
+        back = std::min(back, m.back);
+        leave = std::min(leave, m.leave);
+    }
+    return problem.machines.empty() ? 0 : std::min(next, back + leave);
+}
+
+Sec shortestMove(const DayProblem& problem, std::span<const Loose> loose) {
     LaneSet lanes;
     for (const Loose& l : loose) {
         if (lanes.contains(l.task->lane)) return 0;
         lanes.insert(l.task->lane);
     }
-    return next;
+    return shortestMove(problem);
 }
 
 Sec leastOutings(const DayProblem& problem, std::span<const Loose> loose) {

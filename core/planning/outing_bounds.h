@@ -21,7 +21,9 @@ struct Loose {
 
 /// The longest time between two lanes of one outing: waiting, the steps on the way, and the longest move.
 Sec longestPause(const DayProblem& problem);
-/// The shortest move between two of them; 0 where two are of one lane.
+/// The shortest time between two lanes that one person or machine works: a move, or home and out again where that is as quick.
+Sec shortestMove(const DayProblem& problem);
+/// The same between two of these; 0 where two are of one lane.
 Sec shortestMove(const DayProblem& problem, std::span<const Loose> loose);
 /// Whether what is in the machine when the day begins lasts for all of the day's work that it may do.
 bool holdsEnough(const DayProblem& problem, const DayMachine& machine);

@@ -59,6 +59,22 @@ private Q_SLOTS:
     /// Lanes that are free late count from then on, however idle the machine was before: 1000 + 100, and 120 more.
     void lateOnesCountFromThenOn() { QCOMPARE(least({{0, 5'000, 3}, {1'000, 1'050, 2}}, {{100}, 20}), Sec{50 + 170}); }
 
+    /// Where going home and out again is quicker than a move, that is the shortest way.
+    void homeAndOutMayBeQuicker() {
+        DayProblem day = support::problemOf(support::randomEvening(1, {4, 2, 3}));
+        std::vector<Loose> loose;
+        for (const DayTask& task : day.tasks)
+            loose.push_back({&task, 0, 0, 0});
+        const Sec next = day.machines.front().next;
+        QVERIFY(next > 12);
+        QCOMPARE(crowdHands(day, loose).next, next);
+        for (DayMachine& machine : day.machines) {
+            machine.leave = 7;
+            machine.back = 5;
+        }
+        QCOMPARE(crowdHands(day, loose).next, Sec{12});
+    }
+
     void nobodyAndNothing() {
         QCOMPARE(least({}, {{100}, 20}), Sec{0});
         QCOMPARE(least({{0, 1, 1}}, {}), Sec{0});
