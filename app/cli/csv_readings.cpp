@@ -1,5 +1,6 @@
 #include "app/cli/csv_readings.h"
 
+#include "app/cli/csv_fields.h"
 #include "core/documents/writers.h"
 
 #include <QMap>
@@ -17,21 +18,12 @@ constexpr std::int64_t mostVersion = 1'000'000'000;
 
 QString boardColumn(int board) { return QString("b%1").arg(board); }
 
-CsvField words(const QString& text) { return {text, false}; }
-CsvField number(std::int64_t n) { return {QString::number(n), true}; }
 CsvField decimal(double x, int digits) { return {QString::number(x, 'f', digits), true}; }
 CsvField instant(Instant t) {
     return words(QDateTime::fromSecsSinceEpoch(t.seconds, Qt::UTC).toString("yyyy-MM-ddTHH:mm:ss") + u'Z');
 }
 /// Six decimals are a third of a micrometre: enough to come back exactly.
 CsvField feetField(Micrometres length) { return decimal(double(length.value) / micrometresPerFoot, 6); }
-
-QByteArray header(const QStringList& names) {
-    std::vector<CsvField> fields;
-    for (const QString& name : names)
-        fields.push_back(words(name));
-    return csvRecord(fields);
-}
 
 template <class T>
 CsvField correctionOf(const T& record) {

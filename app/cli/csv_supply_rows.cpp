@@ -1,3 +1,4 @@
+#include "app/cli/csv_fields.h"
 #include "app/cli/csv_supplies.h"
 #include "core/documents/writers.h"
 #include "core/season/count_rows.h"
@@ -8,21 +9,11 @@ namespace laneward::cli {
 
 namespace {
 
-CsvField words(const QString& text) { return {text, false}; }
-CsvField number(std::int64_t n) { return {QString::number(n), true}; }
-
 /// The last digits of a whole number behind a point: exact, as it is read again.
 CsvField decimal(std::int64_t value, int digits) {
     QString text = QString::number(std::abs(value)).rightJustified(digits + 1, u'0');
     if (digits > 0) text.insert(text.size() - digits, u'.');
     return {value < 0 ? u'-' + text : text, true};
-}
-
-QByteArray header(const QStringList& names) {
-    std::vector<CsvField> fields;
-    for (const QString& name : names)
-        fields.push_back(words(name));
-    return csvRecord(fields);
 }
 
 /// Its name, which people read, where that leads back to it; else its id.

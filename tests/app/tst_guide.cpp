@@ -1,17 +1,16 @@
 // The guided evening, driven by keyboard alone and by mouse alone on the demo centre, and what came of it in the records; then
 // what happens when somebody leaves it, takes something back, types nonsense, or when the evening changes meanwhile.
-#include "app/demo/demo_centre.h"
 #include "app/edits/run_form.h"
 #include "app/pages/guide/guide_list.h"
 #include "app/pages/guide/guide_view.h"
 #include "app/pages/today/today_page.h"
-#include "app/window/centre_making.h"
-#include "app/window/main_window.h"
 #include "app/window/style.h"
 #include "core/documents/guide_words.h"
 #include "core/season/pack_outlook.h"
+#include "tests/support/demo_window.h"
 #include "tests/support/evening_session.h"
 #include "tests/support/looks.h"
+#include "tests/support/practised_pack.h"
 
 #include <QComboBox>
 #include <QLabel>
@@ -28,24 +27,9 @@ using namespace laneward;
 
 namespace {
 
-// Thursday 2026-11-12, 15:00 in London: both machines still have the day's work before them.
-constexpr Instant afternoon{1'794'495'600};
+using support::afternoon;
 
-/// The demo centre in its window, on a Thursday afternoon.
-struct House {
-    QTemporaryDir folder;
-    FixedClock clock{afternoon};
-    MainWindow window{clock};
-
-    House() {
-        const Location place{Location::Kind::Sqlite, folder.filePath("demo.laneward"), {}};
-        if (!makeCentre(place, demoCentre(clock.now()), clock.now()) || !window.openCentre(place)) qFatal("no demo");
-        window.resize(1280, 720);
-        window.show();
-        if (!QTest::qWaitForWindowExposed(&window)) qFatal("the window is not shown");
-        session().setPerson({"nell"});
-    }
-    Session& session() { return window.workspace()->session(); }
+struct House : support::DemoWindow {
     GuideView* guide() { return window.findChild<GuideView*>(); }
 
     void pass(Instant t) {
@@ -70,18 +54,10 @@ struct Desk {
     explicit Desk(Access access = Access::ReadWrite, bool packs = false) {
         session = std::make_unique<Session>(evening.store(access), evening.clock);
         session->setPerson({"ada"});
-        if (packs && !session->apply("Packs", {RowChange<ServiceItem>{{}, pack("p1")}, RowChange<ServiceItem>{{}, pack("p2")}}))
+        if (packs && !session->apply("Packs", {RowChange<ServiceItem>{{}, support::practisedPack("p1", "p1")},
+                                               RowChange<ServiceItem>{{}, support::practisedPack("p2", "p2")}}))
             qFatal("no packs");
         open();
-    }
-    /// Full at 26.8 V straight off the charger, fit to run at 25.4 V, the spare pack under 20 V: common practice, no source.
-    static ServiceItem pack(const char* id) {
-        ServiceItem item{{id}, {"m1"}, ItemKind::Pack, id};
-        item.pack = PackLimits{{Chemistry::FloodedLeadAcid, Millivolts{24'000}},
-                               {Millivolts{26'800}, VoltageState::JustCharged},
-                               {Millivolts{25'400}, VoltageState::JustCharged},
-                               {Millivolts{20'000}, VoltageState::UnderLoad}};
-        return item;
     }
     QComboBox* state() const {
         for (QComboBox* box : view->findChildren<QComboBox*>("guideVoltState")) {

@@ -1,16 +1,15 @@
 // What is typed at a machine on the page Today: volts with their state, emptied waste, packs swapped and charged; by mouse and by
 // keyboard, judged while it is typed, taken back by one undo.
-#include "app/demo/demo_centre.h"
 #include "app/pages/today/levels_form.h"
 #include "app/pages/today/readiness_card.h"
 #include "app/pages/today/today_page.h"
-#include "app/window/centre_making.h"
-#include "app/window/main_window.h"
 #include "app/window/style.h"
 #include "core/season/pack_outlook.h"
 #include "core/season/waste_past.h"
+#include "tests/support/demo_window.h"
 #include "tests/support/evening_session.h"
 #include "tests/support/looks.h"
+#include "tests/support/practised_pack.h"
 
 #include <QComboBox>
 #include <QDoubleSpinBox>
@@ -27,24 +26,14 @@ using namespace laneward;
 
 namespace {
 
-/// Full at 26.8 V straight off the charger, fit to run at 25.4 V, the spare pack under 20 V: common practice, no source.
-ServiceItem pack(const char* id, const char* name) {
-    ServiceItem item{{id}, {"m1"}, ItemKind::Pack, name};
-    item.pack = PackLimits{{Chemistry::FloodedLeadAcid, Millivolts{24'000}},
-                           {Millivolts{26'800}, VoltageState::JustCharged},
-                           {Millivolts{25'400}, VoltageState::JustCharged},
-                           {Millivolts{20'000}, VoltageState::UnderLoad}};
-    return item;
-}
-
 struct Desk {
     support::Evening evening;
     std::unique_ptr<Session> session = support::sessionOn(evening);
     std::unique_ptr<TodayPage> page;
 
     explicit Desk(bool packs = true) {
-        if (packs && !session->apply("Packs", {RowChange<ServiceItem>{{}, pack("p1", "Blue pack")},
-                                               RowChange<ServiceItem>{{}, pack("p2", "Red pack")}}))
+        if (packs && !session->apply("Packs", {RowChange<ServiceItem>{{}, support::practisedPack("p1", "Blue pack")},
+                                               RowChange<ServiceItem>{{}, support::practisedPack("p2", "Red pack")}}))
             qFatal("no packs");
         page = std::make_unique<TodayPage>(*session);
         page->resize(1'100, 700);
@@ -92,22 +81,6 @@ void type(QWidget* field, const QString& typed) {
     QTest::keyClick(field, Qt::Key_A, Qt::ControlModifier);
     QTest::keyClicks(field, typed);
 }
-
-/// The demo centre in its window on a Thursday afternoon.
-struct House {
-    QTemporaryDir folder;
-    FixedClock clock{Instant{1'794'495'600}};
-    MainWindow window{clock};
-
-    House() {
-        const Location place{Location::Kind::Sqlite, folder.filePath("demo.laneward"), {}};
-        if (!makeCentre(place, demoCentre(clock.now()), clock.now()) || !window.openCentre(place)) qFatal("no demo");
-        window.resize(1280, 720);
-        window.show();
-        if (!QTest::qWaitForWindowExposed(&window)) qFatal("the window is not shown");
-        window.workspace()->session().setPerson({"nell"});
-    }
-};
 
 }  // namespace
 
@@ -368,7 +341,7 @@ void LevelsFormTest::pictures() {
         QVERIFY(german.load("laneward_de", qEnvironmentVariable("LANEWARD_BINARY", ".")));
         QApplication::installTranslator(&german);
     }
-    House house;
+    support::DemoWindow house;
     auto* card = house.window.findChild<ReadinessCard*>();
     QTest::mouseClick(card->findChild<QPushButton*>("measure"), Qt::LeftButton);
     auto* form = card->findChild<LevelsForm*>();

@@ -2,6 +2,7 @@
 #include "core/season/pack_deeds.h"
 #include "core/season/pack_outlook.h"
 #include "tests/support/planning_builders.h"
+#include "tests/support/practised_pack.h"
 
 #include <QTest>
 
@@ -12,14 +13,7 @@ namespace {
 
 const MachineId m1{"m1"};
 
-ServiceItem packItem(const char* id, const char* machine = "m1") {
-    ServiceItem item{{id}, {machine}, ItemKind::Pack, id};
-    item.pack = PackLimits{{Chemistry::FloodedLeadAcid, Millivolts{24'000}},
-                           {Millivolts{26'800}, VoltageState::JustCharged},
-                           {Millivolts{25'400}, VoltageState::JustCharged},
-                           {Millivolts{20'000}, VoltageState::UnderLoad}};
-    return item;
-}
+ServiceItem packItem(const char* id, const char* machine = "m1") { return support::practisedPack(id, id, machine); }
 
 SeasonState season() {
     SeasonState state;

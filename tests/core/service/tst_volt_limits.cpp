@@ -1,5 +1,6 @@
 // Which volts count, and what measured volts say about them.
 #include "core/service/volt_limits.h"
+#include "tests/support/practised_pack.h"
 
 #include <QTest>
 
@@ -7,16 +8,7 @@ using namespace laneward;
 
 namespace {
 
-/// Rules that a centre with a 24 V machine goes by: full at 26.8 V straight off the charger, fit to run at 25.4 V, the spare pack
-/// goes on under 20 V. Common practice, no source; no default of this program.
-ServiceItem practised() {
-    ServiceItem item{{"p1"}, {"m1"}, ItemKind::Pack, "Pack"};
-    item.pack = PackLimits{{Chemistry::FloodedLeadAcid, Millivolts{24'000}},
-                           {Millivolts{26'800}, VoltageState::JustCharged},
-                           {Millivolts{25'400}, VoltageState::JustCharged},
-                           {Millivolts{20'000}, VoltageState::UnderLoad}};
-    return item;
-}
+ServiceItem practised() { return support::practisedPack("p1", "Pack"); }
 
 Machine machine() {
     Machine made;
