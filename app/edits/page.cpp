@@ -20,7 +20,25 @@ void Page::setVisible(bool visible) {
     QWidget::setVisible(visible);
 }
 
+void Page::followPlans() {
+    connect(&m_session, &Session::planned, this, [this] {
+        if (isVisible() && isHolding())
+            m_planWaits = true;
+        else
+            refreshSoon();
+    });
+}
+
+void Page::letGo() {
+    if (!m_planWaits) return;
+    const auto look = [this] {
+        if (m_planWaits && !isHolding()) refreshSoon();
+    };
+    QMetaObject::invokeMethod(this, look, Qt::QueuedConnection);  // what comes of it may refresh the page anyway
+}
+
 void Page::refreshSoon() {
+    m_planWaits = false;
     m_stale = !isVisible();
     if (m_stale) return;
     refresh();

@@ -54,11 +54,19 @@ protected:
     Session& session() const { return m_session; }
     virtual void build() {}
 
+    /// The page shows plans: it refreshes itself when a better one was found, as soon as nothing is in the person's hand.
+    void followPlans();
+    /// Whether a refresh would take something out of the person's hand.
+    virtual bool isHolding() const { return false; }
+    /// Something was let go.
+    void letGo();
+
 private:
     Session& m_session;
     QPointer<QWidget> m_start;
     bool m_awake = false;
     bool m_stale = true;
+    bool m_planWaits = false;
 };
 
 }  // namespace laneward

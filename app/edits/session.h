@@ -2,11 +2,13 @@
 //
 // Pages read the state and the plan, ask for edits and records, and listen to changed(). Every edit goes through apply() and can
 // be undone; every record is appended and is undone by its counter-record. What the store refuses is said in one line by
-// problem(), and nothing has changed then. References that planOf() and occupancyOf() return hold until the next changed().
+// problem(), and nothing has changed then. References that planOf(), planAtOnce() and occupancyOf() return hold until the next
+// changed() or planned().
 //
 //     if (session.apply(tr("Move %1").arg(title), {RowChange<Series>{before, after}})) closeEditor();
 #pragma once
 
+#include "app/edits/beside.h"
 #include "app/edits/row_versions.h"
 #include "core/base/clock.h"
 #include "core/documents/wording.h"
@@ -19,6 +21,7 @@
 
 #include <functional>
 #include <memory>
+#include <mutex>
 
 namespace laneward {
 
@@ -55,10 +58,14 @@ public:
     Speech speech() const;
     Zone zone() const { return m_zone; }
 
-    /// The plan of one day: memoised until the state changes; `day` within reason of today.
-    const Plan& planOf(QDate day);
-    /// The plan of a range, memoised likewise (calendar month, season).
+    /// For what is shown: the plan of one day or a range as far as it is known at once. Where that is not the last word, the
+    /// search goes on beside the window, and planned() tells of what came of it. Memoised until the state changes.
+    const Plan& planAtOnce(const DateRange& range);
+    const Plan& planAtOnce(QDate day) { return planAtOnce(DateRange{day, day}); }
+    bool isSearching() const;
+    /// For what is printed, confirmed or written: searched to its limit, however long that takes. Memoised likewise.
     const Plan& planOf(const DateRange& range);
+    const Plan& planOf(QDate day) { return planOf(DateRange{day, day}); }
     /// Occurrences of a range, memoised likewise.
     const Occupancy& occupancyOf(const DateRange& range);
     /// The state that planning sees now.
@@ -89,6 +96,8 @@ public:
 
 Q_SIGNALS:
     void changed();  ///< the state is another; ask for everything again
+    void planned();  ///< a plan that planAtOnce() has shown is another one now
+    void searching(bool isSearching);
     void personChanged();
     void problem(const QString& line);  ///< something was refused; nothing has changed
     void said(const QString& line);     ///< something was done, in words
@@ -96,6 +105,9 @@ Q_SIGNALS:
 private:
     friend class UndoableStep;
     void forget();
+    void searchNext();
+    void stopSearching();
+    void learn(const DateRange& range, Plan plan);
     void refuse(const Error& error);
     bool knowsPerson();
     /// Applies, keeps the row versions, and turns `edit` into its counter-edit.
@@ -122,8 +134,12 @@ private:
     ErrorKind m_refusal = ErrorKind::Io;
     std::unique_ptr<Memo> m_memo;
     std::optional<UseFactors> m_factors;
-    PlanMemo m_planned;  ///< outlives edits: days that they do not touch are not solved again
+    // Both outlive edits: days that they do not touch are not solved again.
+    PlanMemo m_first;
+    PlanMemo m_searched;
+    std::mutex m_atSearched;
     QUndoStack m_undo;
+    Beside m_beside;
 };
 
 }  // namespace laneward

@@ -17,8 +17,8 @@ std::vector<double> widthsOf(const Paper& paper, const HistorySheet& sheet) {
     std::vector<double> widths;
     for (size_t column = 0; column < sheet.columns.size(); ++column) {
         double width = paper.widthOf(sheet.headings[qsizetype(column)], PaperStyle::Small);
-        for (const QStringList& row : sheet.rows)
-            width = std::max(width, paper.widthOf(row[qsizetype(column)], PaperStyle::Small));
+        for (size_t row = 0; row < sheet.rowCount(); ++row)
+            width = std::max(width, paper.widthOf(sheet.row(row)[column], PaperStyle::Small));
         const bool isProse = sheet.columns[column] == HistoryColumn::Words;
         const bool isTime = sheet.columns[column] == HistoryColumn::When;
         widths.push_back(isProse ? 0 : std::clamp(width + 1, least, isTime ? paper.width() : mostNames) + gap);
@@ -34,11 +34,12 @@ std::vector<double> widthsOf(const Paper& paper, const HistorySheet& sheet) {
     return widths;
 }
 
-PaperBlock rowBlock(const Paper& paper, const HistorySheet& sheet, const std::vector<double>& widths, const QStringList& cells) {
+PaperBlock rowBlock(const Paper& paper, const HistorySheet& sheet, const std::vector<double>& widths,
+                    std::span<const QString> cells) {
     PaperBlock block;
     double x = 0;
     for (size_t column = 0; column < widths.size(); ++column) {
-        QString text = cells[qsizetype(column)];
+        QString text = cells[column];
         if (text.size() > mostLetters) text = text.left(mostLetters) + u'…';
         const double width = widths[column] - gap;
         const double height = paper.heightOf(text, PaperStyle::Small, width);
@@ -67,8 +68,8 @@ int paintHistory(QPagedPaintDevice& device, const HistorySheet& sheet, const Spe
     blocks.push_back(rowBlock(paper, sheet, widths, sheet.headings));
     blocks.back().marks.push_back({PaperMark::Kind::Rule, QRectF(0, blocks.back().height - 1, paper.width(), 0)});
     blocks.back().keepWithNext = true;
-    for (const QStringList& row : sheet.rows)
-        blocks.push_back(rowBlock(paper, sheet, widths, row));
+    for (size_t row = 0; row < sheet.rowCount(); ++row)
+        blocks.push_back(rowBlock(paper, sheet, widths, sheet.row(row)));
     for (const QString& line : sheet.sums)
         blocks.push_back(proseBlock(paper, line, PaperStyle::Body));
     return paintPages(device, paper, {blocks}, sheet.footer, speech);

@@ -37,6 +37,8 @@ public:
     void setMovable(bool movable) { m_movable = movable; }
     const std::optional<Ghost>& ghost() const { return m_hand.ghost(); }
     void clearGhost();
+    /// Something is dragged, or may be next.
+    bool isHolding() const { return ghost() || m_hand.holds(); }
     /// What the ghost would do to the jobs: gone with the ghost.
     void showDifference(std::vector<DifferenceMark> marks);
     QRectF toViewport(const QRectF& content) const override;
@@ -46,6 +48,7 @@ Q_SIGNALS:
     void held();  ///< the button went down on what may be dragged next
     void ghostMoved(const laneward::Ghost& ghost);
     void ghostCleared();
+    void letGo();  ///< nothing is held any more
     void moveAsked(const laneward::Ghost& ghost);
     void zoomChanged(laneward::HouseZoom zoom);
     void momentChosen(qint64 secondsSince1970);  ///< a click beside the blocks

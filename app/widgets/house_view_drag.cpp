@@ -56,11 +56,14 @@ void HouseView::ghostHasMoved() {
 }
 
 void HouseView::clearGhost() {
+    const bool held = isHolding();
     const bool had = m_hand.clear();
     m_marks.clear();
-    if (!had) return;
-    viewport()->update();
-    Q_EMIT ghostCleared();
+    if (had) {
+        viewport()->update();
+        Q_EMIT ghostCleared();
+    }
+    if (held) Q_EMIT letGo();
 }
 
 void HouseView::showDifference(std::vector<DifferenceMark> marks) {
@@ -142,10 +145,12 @@ void HouseView::mouseMoveEvent(QMouseEvent* event) {
 void HouseView::mouseReleaseEvent(QMouseEvent* event) {
     event->accept();
     if (!m_hand.holds()) return;
-    if (const std::optional<Ghost> moved = m_hand.release())
+    if (const std::optional<Ghost> moved = m_hand.release()) {
         Q_EMIT moveAsked(*moved);
-    else
+    } else {
         clearGhost();
+        Q_EMIT letGo();
+    }
 }
 
 void HouseView::paintDifference(QPainter& painter) {

@@ -12,9 +12,16 @@
 #include <QScreen>
 #include <QStatusBar>
 #include <QThread>
+#include <QTimer>
 #include <QUuid>
 
 namespace laneward {
+
+namespace {
+
+constexpr int noticed = 200;  // ms
+
+}  // namespace
 
 MainWindow::MainWindow(const Clock& clock, QWidget* parent) : QMainWindow(parent), m_clock(clock) {
     setWindowTitle(tr("Laneward"));
@@ -38,6 +45,23 @@ void MainWindow::buildStatus() {
     statusBar()->addPermanentWidget(m_readOnly);
     statusBar()->addPermanentWidget(m_centre);
     m_readOnly->hide();
+    m_searching = plainLabel(tr("looking for a better plan…"), this);
+    m_searching->setObjectName("searching");
+    m_searching->hide();
+    statusBar()->addPermanentWidget(m_searching);
+    m_slow = new QTimer(this);
+    m_slow->setSingleShot(true);
+    m_slow->setInterval(noticed);
+    connect(m_slow, &QTimer::timeout, m_searching, &QWidget::show);
+}
+
+void MainWindow::showSearching(bool isSearching) {
+    if (!isSearching) {
+        m_slow->stop();
+        m_searching->hide();
+    } else if (!m_searching->isVisible()) {
+        m_slow->start();
+    }
 }
 
 QString MainWindow::words(const Error& error) const {
@@ -93,7 +117,9 @@ void MainWindow::setWorkspace(Workspace* workspace) {
         m_person->show();
         connect(workspace, &Workspace::said, this, [this](const QString& line) { statusBar()->showMessage(line, 8'000); });
         connect(&session, &Session::changed, this, &MainWindow::showStatus);
+        connect(&session, &Session::searching, this, &MainWindow::showSearching);
     }
+    showSearching(workspace && workspace->session().isSearching());
     showStatus();
     m_menus->refresh();
 }

@@ -12,6 +12,7 @@
 
 class QLabel;
 class QThread;
+class QTimer;
 
 namespace laneward {
 
@@ -49,6 +50,7 @@ private:
     void buildStatus();
     void setWorkspace(Workspace* workspace);
     void showStatus();
+    void showSearching(bool isSearching);
     void makeInBackground(const Location& location, const std::function<CentreFile()>& content);
 
     const Clock& m_clock;
@@ -57,6 +59,8 @@ private:
     PersonChooser* m_person = nullptr;
     QLabel* m_centre = nullptr;
     QLabel* m_readOnly = nullptr;
+    QLabel* m_searching = nullptr;
+    QTimer* m_slow = nullptr;  ///< a search takes longer than one notices
     QThread* m_making = nullptr;
     std::unique_ptr<Menus> m_menus;
 };

@@ -139,13 +139,11 @@ HistorySheet historySheet(const HistoryList& list, const std::vector<HistoryColu
     sheet.columns = columns;
     for (const HistoryColumn column : columns)
         sheet.headings << title(column);
-    sheet.rows.reserve(list.rows.size());
+    sheet.cells.reserve(list.rows.size() * columns.size());
     for (size_t n = 0; n < list.rows.size(); ++n) {
         fetchAhead(list, n);
-        QStringList& texts = sheet.rows.emplace_back();
-        texts.reserve(qsizetype(columns.size()));
         for (const HistoryColumn column : columns)
-            texts << cells.text(list.index.at(list.rows[n]), column);
+            sheet.cells.push_back(cells.text(list.index.at(list.rows[n]), column));
     }
     return sheet;
 }

@@ -8,6 +8,8 @@
 
 #include <QHash>
 
+#include <span>
+
 namespace laneward {
 
 /// What is listed: rows of an index in their order.
@@ -43,9 +45,12 @@ struct HistorySheet {
     QString headline;
     std::vector<HistoryColumn> columns;
     QStringList headings;
-    std::vector<QStringList> rows;
+    std::vector<QString> cells;  ///< row after row
     QStringList sums;
     QString footer;
+
+    size_t rowCount() const { return columns.empty() ? 0 : cells.size() / columns.size(); }
+    std::span<const QString> row(size_t n) const { return std::span(cells).subspan(n * columns.size(), columns.size()); }
 };
 /// Headings and rows of the columns; the rest is left to the caller.
 HistorySheet historySheet(const HistoryList& list, const std::vector<HistoryColumn>& columns, const HistoryCells& cells);

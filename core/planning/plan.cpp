@@ -18,6 +18,8 @@ constexpr int remediesTried = 24;
 constexpr int fewestTried = 4;
 constexpr std::int64_t remedyWork = 150'000;
 constexpr std::int64_t remedyNodes = 120;
+// For a day of a first plan: little more than one placement where nothing is known of it.
+constexpr std::int64_t firstNodes = 64;
 
 Plan withoutRemedies(const PlanTask& task, PlannedRange planned) {
     Plan plan;
@@ -59,6 +61,18 @@ Plan planning::wholePlan(const PlanTask& task, PlannedRange planned, PlanMemo& m
 }
 
 Plan plan(const PlanTask& task, PlanMemo& memo) { return wholePlan(task, plannedRange(task, memo.data()), memo); }
+
+Plan firstPlan(const PlanTask& task, PlanMemo& memo, const PlanMemo* searched) {
+    const Standing standing{searched ? &searched->data() : nullptr, nodesPerDay(task.nodeLimit, task.range)};
+    PlanTask few = task;
+    few.nodeLimit = std::min(task.nodeLimit, firstNodes * std::clamp(task.range.days(), 1, nodesFor));
+    return withoutRemedies(few, plannedRange(few, memo.data(), standing));
+}
+
+bool isLastWord(const Plan& first) {
+    return first.unmet.empty() &&
+           std::all_of(first.days.begin(), first.days.end(), [](const DayPlan& day) { return day.proven; });
+}
 
 Plan plan(const State& state, Instant now, const DateRange& range, std::int64_t nodeLimit, const Cancelled& cancelled) {
     PlanMemo memo;

@@ -43,4 +43,9 @@ struct PlanTask {
 
 Plan plan(const PlanTask& task, PlanMemo& memo);
 
+/// At once: few nodes a day, whatever the task allows, and no remedies. What `searched` knows of the task's own nodes is taken from it.
+Plan firstPlan(const PlanTask& task, PlanMemo& memo, const PlanMemo* searched = nullptr);
+/// plan() would say the same as this first one: every day is proven, and nothing asks for remedies.
+bool isLastWord(const Plan& first);
+
 }  // namespace laneward

@@ -126,11 +126,11 @@ StretchPlanPtr StretchPlanner::plan(const Stretch& stretch, const Carried& befor
     return plan;
 }
 
-PlannedRange planning::plannedRange(const PlanTask& task, PlanMemo::Data& memo) {
+PlannedRange planning::plannedRange(const PlanTask& task, PlanMemo::Data& memo, const Standing& standing) {
     PlannedRange planned;
     planned.stretches = stretchesOf(task.range);
     if (planned.stretches.empty()) return planned;
-    StretchPlanner planner(task, memo);
+    StretchPlanner planner(task, memo, standing);
     planned.occupancy =
         occupancyOf(task.state.series, task.state.centre, {planner.seen(planned.stretches.front()).first, task.range.last});
     const OccupancyParts parts(planned.occupancy);

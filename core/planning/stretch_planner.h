@@ -79,7 +79,7 @@ struct PlannedRange {
     std::vector<StretchPlanPtr> plans;
 };
 
-PlannedRange plannedRange(const PlanTask& task, PlanMemo::Data& memo);
+PlannedRange plannedRange(const PlanTask& task, PlanMemo::Data& memo, const Standing& standing = {});
 /// As one plan, with remedies.
 Plan wholePlan(const PlanTask& task, PlannedRange planned, PlanMemo& memo);
 

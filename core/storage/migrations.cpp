@@ -85,6 +85,8 @@ std::vector<Migration> knownMigrations(Dialect dialect) {
     return all;
 }
 
+int currentSchema() { return int(scripts.size()); }
+
 Result<int> schemaVersion(Database& database) {
     if (database.dialect() == Dialect::Sqlite) {
         const Result<QVariant> version = database.value(QStringLiteral("PRAGMA user_version"));

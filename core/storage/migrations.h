@@ -17,6 +17,8 @@ struct Migration {
 
 /// All we know, ascending, for one dialect; the last one's version is the current schema.
 std::vector<Migration> knownMigrations(Dialect dialect);
+/// That version alone, which every opening asks for.
+int currentSchema();
 /// Splits a script at semicolons that end a line; comment lines are left out.
 QStringList statementsOf(const QString& script);
 

@@ -80,7 +80,7 @@ Outcome pagesOf(Database& database) {
     return Nothing{};
 }
 
-bool isOlder(int version) { return version < knownMigrations(Dialect::Sqlite).back().version; }
+bool isOlder(int version) { return version < currentSchema(); }
 
 /// An older schema is about to be written over: its pages are always read.
 Outcome soundness(Database& database, bool pages) {
@@ -90,8 +90,7 @@ Outcome soundness(Database& database, bool pages) {
     const Result<int> version = schemaVersion(database);
     if (!version) return version.error();
     if (*version < 0) return fault(ErrorKind::Io, "store.damaged", database.shown(), {QStringLiteral("schema version")});
-    if (*version > knownMigrations(Dialect::Sqlite).back().version)
-        return fault(ErrorKind::Refused, "store.newer-schema", database.shown());
+    if (*version > currentSchema()) return fault(ErrorKind::Refused, "store.newer-schema", database.shown());
     return pages || isOlder(*version) ? pagesOf(database) : Outcome(Nothing{});
 }
 

@@ -1,6 +1,10 @@
 // The session: edits and records with undo and redo, conflicts, locks, the person, and the plan that follows.
 #include "core/season/recording.h"
+#include "core/storage/centre_file.h"
 #include "tests/support/evening_session.h"
+#include "tests/support/planning_builders.h"
+#include "tests/support/random_evening.h"
+#include "tests/support/temporary_centre.h"
 
 #include <QSignalSpy>
 #include <QSqlDatabase>
@@ -51,6 +55,37 @@ bool rename(Session& session, const QString& id, const QString& title) {
     return session.apply("Rename", {RowChange<Series>{before, after}});
 }
 
+/// A crowded evening of twelve runs of lanes, which takes a long search.
+class HardEvening {
+public:
+    HardEvening() {
+        const State state = support::randomEvening(hardSeed, {});
+        CentreFile file;
+        file.season.centre = state.centre;
+        file.season.centre.facts.id = {"hard"};
+        file.season.centre.people = {{{"ada"}, "Ada Fenwick", Role::Manager, true, 0}};
+        file.season.series = state.series;
+        file.season.patterns = state.patterns;
+        auto store = support::opened({Location::Kind::Sqlite, m_directory.filePath("hard.laneward"), {}}, Access::Create);
+        if (!store->replaceAll(file.season, {}, PersonId{"ada"}, clock.now())) qFatal("not stored");
+        session = std::make_unique<Session>(std::move(store), clock);
+        session->setPerson({"ada"});
+    }
+
+    /// Searched without any session.
+    Plan searched() const {
+        return plan(laneward::planningState(session->season(), clock.now()), clock.now(), {support::day0, support::day0});
+    }
+
+private:
+    static constexpr unsigned hardSeed = 3;
+    QTemporaryDir m_directory;
+
+public:
+    FixedClock clock{support::at(0, 12)};
+    std::unique_ptr<Session> session;
+};
+
 }  // namespace
 
 class SessionTest : public QObject {
@@ -74,6 +109,9 @@ private Q_SLOTS:
     void slippingReleasesConfirmedJobsInTheWay();
     void otherPcsAreNoticed();
     void thePlanIsMadeAgainWhenItsStartHasPassed();
+    void theFirstPlanIsFollowedByTheSearch();
+    void whoWaitsGetsTheLastWord();
+    void anEditEndsTheSearch();
 };
 
 void SessionTest::editsCanBeUndoneAndRedone() {
@@ -391,6 +429,44 @@ void SessionTest::thePlanIsMadeAgainWhenItsStartHasPassed() {
     session->tick();
     QCOMPARE(changed.size(), 1);
     QVERIFY(session->planOf(session->today()).jobs.front().time.begin >= start + minutes(3));
+}
+
+void SessionTest::theFirstPlanIsFollowedByTheSearch() {
+    const HardEvening evening;
+    Session& session = *evening.session;
+    QSignalSpy planned(&session, &Session::planned);
+    const Plan first = session.planAtOnce(support::day0);
+    QVERIFY(!isLastWord(first));
+    QVERIFY(session.isSearching());
+    QTRY_VERIFY_WITH_TIMEOUT(!session.isSearching(), 60'000);
+    const Plan last = evening.searched();
+    QVERIFY(session.planAtOnce(support::day0) == last);
+    QTRY_COMPARE(planned.size(), first == last ? 0 : 1);
+    QVERIFY(&session.planOf(support::day0) == &session.planAtOnce(support::day0));
+    QCoreApplication::processEvents();
+    QVERIFY(!session.isSearching());
+}
+
+void SessionTest::whoWaitsGetsTheLastWord() {
+    const HardEvening evening;
+    Session& session = *evening.session;
+    session.planAtOnce(support::day0);
+    QVERIFY(session.isSearching());
+    QVERIFY(session.planOf(support::day0) == evening.searched());
+    QTRY_VERIFY(!session.isSearching());
+    QVERIFY(session.planAtOnce(support::day0) == evening.searched());
+}
+
+void SessionTest::anEditEndsTheSearch() {
+    const HardEvening evening;
+    Session& session = *evening.session;
+    session.planAtOnce(support::day0);
+    QVERIFY(session.isSearching());
+    QVERIFY(rename(session, session.season().series.front().id.value, "Renamed"));
+    QVERIFY(!session.isSearching());
+    session.planAtOnce(support::day0);
+    QTRY_VERIFY_WITH_TIMEOUT(!session.isSearching(), 60'000);
+    QVERIFY(session.planAtOnce(support::day0) == evening.searched());
 }
 
 QTEST_MAIN(SessionTest)

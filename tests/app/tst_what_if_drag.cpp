@@ -84,6 +84,7 @@ private Q_SLOTS:
     void draggingTellsWhatWouldChange();
     void droppingIsOneUndoableEdit();
     void escLeavesNoTrace();
+    void aBetterPlanWaitsForTheHand();
     void theKeyboardAsksTheSame();
     void consideringTheWholeSeries();
     void whatCannotBeMetIsSaid();
@@ -311,6 +312,44 @@ void WhatIfDragTest::escLeavesNoTrace() {
     QCOMPARE(looksOf(*m_calendar), look);
     QCOMPARE(m_session->season(), before);
     QCOMPARE(m_session->undoStack().count(), 0);
+}
+
+/// What is dragged stays in the hand while the page's own plan becomes another; the page shows it once it is let go.
+void WhatIfDragTest::aBetterPlanWaitsForTheHand() {
+    QSignalSpy shownAgain(m_calendar.get(), &Page::headlineChanged);
+    middle();
+    QTest::keyClick(&week(), Qt::Key_Space);
+    shownAgain.clear();
+    Q_EMIT m_session->planned();
+    QCoreApplication::processEvents();
+    QVERIFY(week().ghost());
+    QCOMPARE(shownAgain.size(), 0);
+    QTest::keyClick(&week(), Qt::Key_Escape);
+    QTRY_VERIFY(!shownAgain.isEmpty());
+    // A button that only went down, and then up again, holds too.
+    const QPoint from = middle();
+    QTest::mousePress(week().viewport(), Qt::LeftButton, {}, from);
+    shownAgain.clear();
+    Q_EMIT m_session->planned();
+    QCoreApplication::processEvents();
+    QCOMPARE(shownAgain.size(), 0);
+    QTest::mouseRelease(week().viewport(), Qt::LeftButton, {}, from);
+    QTRY_VERIFY(!shownAgain.isEmpty());
+    // And the house.
+    middleOf(HouseItem::Kind::Event);
+    QTest::keyClick(&house(), Qt::Key_Space);
+    QVERIFY(house().ghost());
+    QSignalSpy houseAgain(m_lanes.get(), &Page::headlineChanged);
+    Q_EMIT m_session->planned();
+    QCoreApplication::processEvents();
+    QVERIFY(house().ghost());
+    QCOMPARE(houseAgain.size(), 0);
+    QTest::keyClick(&house(), Qt::Key_Escape);
+    QTRY_VERIFY(!houseAgain.isEmpty());
+    // With empty hands at once.
+    houseAgain.clear();
+    Q_EMIT m_session->planned();
+    QVERIFY(!houseAgain.isEmpty());
 }
 
 void WhatIfDragTest::theKeyboardAsksTheSame() {

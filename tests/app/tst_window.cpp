@@ -65,7 +65,26 @@ private Q_SLOTS:
     void calendarsGoOutAndComeBack();
     void tablesComeIn();
     void brokenFilesChangeNothing();
+    void aLongSearchIsShown();
 };
+
+void WindowTest::aLongSearchIsShown() {
+    support::Evening evening;
+    MainWindow window(evening.clock);
+    window.show();
+    QVERIFY(window.openCentre(evening.location()));
+    const auto* searching = window.findChild<QLabel*>("searching");
+    Session& session = window.workspace()->session();
+    Q_EMIT session.searching(true);
+    QVERIFY(!searching->isVisible());  // not for what is over before one notices
+    QTRY_VERIFY(searching->isVisible());
+    Q_EMIT session.searching(false);
+    QVERIFY(!searching->isVisible());
+    Q_EMIT session.searching(true);
+    QTRY_VERIFY(searching->isVisible());
+    QVERIFY(window.openCentre(evening.location()));  // another centre is not being searched
+    QVERIFY(!searching->isVisible());
+}
 
 void WindowTest::opensACentre() {
     support::Evening evening;

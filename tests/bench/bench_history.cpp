@@ -184,7 +184,7 @@ void printModel(benchmark::State& state) {
     for (int column = 0; column < historyColumns; ++column)
         columns.push_back(HistoryColumn(column));
     for (auto step : state)
-        benchmark::DoNotOptimize(historySheet({index(), everything()}, columns, HistoryCells("EUR", speech())).rows.size());
+        benchmark::DoNotOptimize(historySheet({index(), everything()}, columns, HistoryCells("EUR", speech())).rowCount());
 }
 
 void copyText(benchmark::State& state) {

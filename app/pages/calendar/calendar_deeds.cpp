@@ -22,7 +22,7 @@ const Series* CalendarPage::seriesOf(const SeriesId& id) const {
 }
 
 const Occurrence* CalendarPage::occurrenceOf(const QString& key) const {
-    const Plan& plan = level() == Level::Day ? session().planOf(m_day) : session().planOf(range());
+    const Plan& plan = session().planAtOnce(range());
     const std::vector<Occurrence>& all = plan.occupancy.occurrences;
     const auto found = std::find_if(all.begin(), all.end(), [&](const Occurrence& o) { return keyOf(o) == key; });
     return found == all.end() ? nullptr : &*found;
@@ -96,7 +96,7 @@ void CalendarPage::open(int index) {
     if (const Occurrence* occurrence = occurrenceAt(index)) return editSeries(occurrence->series);
     const HouseItem* item = view()->itemOf(index);
     if (item && item->kind == HouseItem::Kind::Shortfall) {
-        const Plan& plan = level() == Level::Day ? session().planOf(m_day) : session().planOf(range());
+        const Plan& plan = session().planAtOnce(range());
         return editSeries(plan.unmet[item->index].series);
     }
     const QDate day = level() == Level::Month ? m_month->dayOfBlock(index) : QDate();

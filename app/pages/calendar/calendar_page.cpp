@@ -20,7 +20,9 @@
 
 namespace laneward {
 
-CalendarPage::CalendarPage(Session& session, QWidget* parent) : Page(session, parent) {}
+CalendarPage::CalendarPage(Session& session, QWidget* parent) : Page(session, parent) { followPlans(); }
+
+bool CalendarPage::isHolding() const { return m_bar && (view()->isHolding() || m_ask->isVisible()); }
 
 void CalendarPage::build() {
     auto* column = new QVBoxLayout(this);
@@ -45,6 +47,7 @@ void CalendarPage::build() {
     connect(m_ask, &AskBar::left, this, [this] {
         view()->clearGhost();
         view()->setFocus();
+        letGo();
     });
 }
 
@@ -83,6 +86,7 @@ void CalendarPage::connectView(DiaryView* diary) {
     connect(diary, &BlockView::menuAsked, this, &CalendarPage::openMenu);
     connect(diary, &DiaryView::held, this, [this] { m_mover->runner().prepare(range()); });
     connect(diary, &DiaryView::ghostMoved, this, &CalendarPage::considerMove);
+    connect(diary, &DiaryView::letGo, this, &CalendarPage::letGo);
     connect(diary, &DiaryView::moveAsked, this, &CalendarPage::askMove);
     connect(diary, &DiaryView::removeAsked, this, &CalendarPage::askRemove);
     connect(diary, &DiaryView::newAsked, this, &CalendarPage::createAt);
@@ -191,7 +195,7 @@ void CalendarPage::refresh() {
 void CalendarPage::loadDays() {
     const DateRange days = range();
     QApplication::setOverrideCursor(Qt::BusyCursor);
-    const Plan& plan = level() == Level::Day ? session().planOf(m_day) : session().planOf(days);
+    const Plan& plan = session().planAtOnce(days);
     HouseData house = houseData({session().season(), plan, m_speech}, session().now());
     QApplication::restoreOverrideCursor();
     m_month->setMonth(m_day);

@@ -46,6 +46,7 @@ public:
 
 protected:
     void hideEvent(QHideEvent* event) override;
+    bool isHolding() const override;
 
 private:
     void build() override;

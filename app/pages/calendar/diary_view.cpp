@@ -74,12 +74,15 @@ void DiaryView::ghostHasMoved() {
 }
 
 void DiaryView::clearGhost() {
+    const bool held = isHolding();
     const bool had = m_hand.clear();
     m_marks.clear();
     if (m_panel) m_panel->leave();
-    if (!had) return;
-    Q_EMIT ghostChanged({});
-    viewport()->update();
+    if (had) {
+        Q_EMIT ghostChanged({});
+        viewport()->update();
+    }
+    if (held) Q_EMIT letGo();
 }
 
 DifferencePanel& DiaryView::panel() {
@@ -155,10 +158,12 @@ void DiaryView::mouseMoveEvent(QMouseEvent* event) {
 
 void DiaryView::mouseReleaseEvent(QMouseEvent*) {
     if (!m_hand.holds()) return;
-    if (const std::optional<Ghost> moved = m_hand.release())
+    if (const std::optional<Ghost> moved = m_hand.release()) {
         Q_EMIT moveAsked(*moved);
-    else
+    } else {
         clearGhost();
+        Q_EMIT letGo();
+    }
 }
 
 void DiaryView::mouseDoubleClickEvent(QMouseEvent* event) {

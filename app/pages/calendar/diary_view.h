@@ -28,6 +28,8 @@ public:
     void setMovable(bool movable) { m_movable = movable; }
     const std::optional<Ghost>& ghost() const { return m_hand.ghost(); }
     void clearGhost();
+    /// Something is dragged, or may be next.
+    bool isHolding() const { return ghost() || m_hand.holds(); }
     /// What the ghost would do: a panel beside it, and the jobs as a second layer. Gone with the ghost.
     void showDifference(const DifferenceText& text, std::vector<DifferenceMark> marks);
     /// The answer to another question is on its way; what is shown belongs to the one before.
@@ -43,6 +45,7 @@ Q_SIGNALS:
     void newAsked(const laneward::LocalTime& start);
     void removeAsked(int index);
     void dayAsked(QDate day);
+    void letGo();                             ///< nothing is held any more
     void ghostChanged(const QString& words);  ///< where it would go, for the status line; empty = nowhere
 
 protected:

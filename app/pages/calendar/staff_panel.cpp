@@ -84,7 +84,7 @@ void StaffPanel::setDays(const DateRange& days) {
 
 void StaffPanel::fill() {
     const Speech speech = m_session.speech();
-    const Plan& plan = m_days.days() == 1 ? m_session.planOf(m_days.first) : m_session.planOf(m_days);
+    const Plan& plan = m_session.planAtOnce(m_days);
     m_weeks = staffHours(m_session.season(), plan);
     m_title->setText(tr("%1 to %2", "dates").arg(dayText(m_days.first, speech), dayText(m_days.last, speech)));
     m_model->clear();

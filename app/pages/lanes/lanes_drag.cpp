@@ -13,6 +13,7 @@ void LanesPage::connectGhost() {
     connect(m_view, &HouseView::held, this, [this] { m_mover->runner().prepare(range()); });
     connect(m_view, &HouseView::ghostMoved, this, &LanesPage::considerMove);
     connect(m_view, &HouseView::moveAsked, this, &LanesPage::askMove);
+    connect(m_view, &HouseView::letGo, this, &LanesPage::letGo);
     connect(m_view, &HouseView::ghostCleared, this, [this] {
         leaveMove();
         showWhy(m_view->current());
@@ -20,6 +21,7 @@ void LanesPage::connectGhost() {
     connect(m_ask, &AskBar::left, this, [this] {
         m_view->clearGhost();
         m_view->setFocus();
+        letGo();
     });
     connect(m_mover, &EventMover::asked, this, [this] { awaitReply(m_mover->title()); });
     connect(m_mover, &EventMover::settling, m_view, &HouseView::clearGhost);

@@ -22,7 +22,9 @@ constexpr int secondsBetweenLooks = 20;
 
 }  // namespace
 
-LanesPage::LanesPage(Session& session, QWidget* parent) : Page(session, parent) {}
+LanesPage::LanesPage(Session& session, QWidget* parent) : Page(session, parent) { followPlans(); }
+
+bool LanesPage::isHolding() const { return m_view && (m_view->isHolding() || m_ask->isVisible()); }
 
 void LanesPage::build() {
     auto* column = new QVBoxLayout(this);
@@ -87,7 +89,7 @@ DateRange LanesPage::range() const {
 
 HouseSource LanesPage::source() const {
     const DateRange days = range();
-    const Plan& plan = days.first == days.last ? session().planOf(days.first) : session().planOf(days);
+    const Plan& plan = session().planAtOnce(days);
     return {session().season(), plan, m_speech};
 }
 

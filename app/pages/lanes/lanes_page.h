@@ -34,6 +34,7 @@ public:
 
 protected:
     void hideEvent(QHideEvent* event) override;
+    bool isHolding() const override;
 
 private:
     void build() override;

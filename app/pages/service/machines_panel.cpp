@@ -40,6 +40,9 @@ MachinesPanel::MachinesPanel(Session& session, QWidget* parent) : QWidget(parent
     inner->addStretch(0);
     column->addWidget(m_sheet, 1);
     buildForms(column);
+    connect(&session, &Session::planned, this, [this] {
+        if (isVisible()) fill();
+    });
 }
 
 QPushButton* MachinesPanel::addButton(QHBoxLayout* row, const QString& text, const char* name, void (MachinesPanel::*deed)()) {
@@ -169,7 +172,7 @@ void MachinesPanel::fill() {
     const QString meters = metersLine(sheet(), m_session.speech());
     QStringList lines;
     if (!meters.isEmpty()) lines << tr("Meters: %1").arg(meters);
-    const QString waste = wasteLine(sheet(), m_session.planOf(m_session.today()), m_session.speech());
+    const QString waste = wasteLine(sheet(), m_session.planAtOnce(m_session.today()), m_session.speech());
     if (!waste.isEmpty()) lines << waste;
     m_meters->setText(lines.join(u'\n'));
     showParts();

@@ -34,6 +34,7 @@ constexpr int tellAfter = 40;  // ms: a frame or two, and less than a step throu
 }  // namespace
 
 TodayPage::TodayPage(Session& session, QWidget* parent) : Page(session, parent) {
+    followPlans();
     buildActions();
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);

@@ -38,7 +38,7 @@ std::optional<Job> TodayPage::selectedJob() const {
 void TodayPage::refresh() {
     const std::optional<Job> before = selectedJob();
     const QDate today = session().today();
-    m_sheet = jobSheet(session().season(), session().planOf(today), today, session().now());
+    m_sheet = jobSheet(session().season(), session().planAtOnce(today), today, session().now());
     const std::vector<JobRow> rows = jobRows(m_sheet, session().season());
     m_model->show(rows, session().speech(), session().now());
     m_open = openFollowUps(session());
@@ -108,7 +108,7 @@ void TodayPage::tellAboutSelected() {
         if (m_sheet.jobs[i].id == job->id) inSheet = i;
     }
     std::vector<JobMove> moves;
-    if (inSheet) moves = movesOf(session().planningState(), session().planOf(session().today()), m_sheet.jobs[*inSheet]);
+    if (inSheet) moves = movesOf(session().planningState(), session().planAtOnce(session().today()), m_sheet.jobs[*inSheet]);
     m_details->show(m_sheet, inSheet, moves, session().speech());
 }
 
