@@ -1,5 +1,6 @@
 #include "app/window/centre_making.h"
 
+#include <QCryptographicHash>
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
@@ -18,6 +19,15 @@ QString dataFile(const QString& name) {
 QString ownCentrePath() { return dataFile(QStringLiteral("centre.laneward")); }
 
 QString demoCentrePath() { return dataFile(QStringLiteral("demo.laneward")); }
+
+std::optional<QString> backupFolderOf(const Location& location) {
+    const QFileInfo file(location.path);
+    if (location.kind != Location::Kind::Sqlite || file.absoluteFilePath() == QFileInfo(demoCentrePath()).absoluteFilePath())
+        return std::nullopt;
+    // Two files of one name are two centres.
+    const QByteArray place = QCryptographicHash::hash(file.canonicalFilePath().toUtf8(), QCryptographicHash::Sha256).toHex();
+    return dataFile(QStringLiteral("backups/%1-%2").arg(file.completeBaseName(), QString::fromLatin1(place.left(8))));
+}
 
 Outcome makeCentre(const Location& location, const CentreFile& content, Instant now) {
     if (location.kind == Location::Kind::Sqlite) QDir().mkpath(QFileInfo(location.path).absolutePath());

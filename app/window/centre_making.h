@@ -12,4 +12,7 @@ Outcome makeCentre(const Location& location, const CentreFile& content, Instant 
 QString ownCentrePath();
 QString demoCentrePath();
 
+/// Where the daily backups of a centre in a file go; none for the demo, and for a server, whose administrator backs it up.
+std::optional<QString> backupFolderOf(const Location& location);
+
 }  // namespace laneward
