@@ -1060,6 +1060,13 @@
     </message>
 </context>
 <context>
+    <name>laneward::BackupKeeper</name>
+    <message>
+        <source>The daily backup was not made: %1</source>
+        <translation>Die tägliche Sicherung wurde nicht gemacht: %1</translation>
+    </message>
+</context>
+<context>
     <name>laneward::BoardModel</name>
     <message>
         <source>not a number</source>
@@ -1296,6 +1303,392 @@
     <message>
         <source>Carry length of %1: %2</source>
         <translation>Mitnahmelänge von %1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::CentreForm</name>
+    <message>
+        <source> min</source>
+        <comment>suffix</comment>
+        <translation> min</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::CentreRows</name>
+    <message>
+        <source>every day</source>
+        <translation>jeden Tag</translation>
+    </message>
+    <message>
+        <source>no day of the week</source>
+        <translation>an keinem Wochentag</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>times</comment>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>out of service until %1</source>
+        <translation>außer Betrieb bis %1</translation>
+    </message>
+    <message>
+        <source>out of service until further notice</source>
+        <translation>außer Betrieb bis auf Weiteres</translation>
+    </message>
+    <message>
+        <source>in service</source>
+        <translation>in Betrieb</translation>
+    </message>
+    <message>
+        <source>lanes %1</source>
+        <translation>Bahn %1</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Einstellung</translation>
+    </message>
+    <message>
+        <source>Is</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Lanes</source>
+        <translation>Bahnen</translation>
+    </message>
+    <message>
+        <source>Time zone</source>
+        <translation>Zeitzone</translation>
+    </message>
+    <message>
+        <source>The day begins at</source>
+        <translation>Der Tag beginnt um</translation>
+    </message>
+    <message>
+        <source>While the neighbour on the same approach is played on</source>
+        <translation>Solange auf der Nachbarbahn am selben Anlauf gespielt wird</translation>
+    </message>
+    <message>
+        <source>no work</source>
+        <translation>wird nicht gearbeitet</translation>
+    </message>
+    <message>
+        <source>work goes on</source>
+        <translation>wird weitergearbeitet</translation>
+    </message>
+    <message>
+        <source>Reserve before lanes must be ready</source>
+        <translation>Reserve, bevor Bahnen fertig sein müssen</translation>
+    </message>
+    <message>
+        <source>New events: conditioner settles for</source>
+        <translation>Neue Veranstaltungen: das Bahnöl ruht</translation>
+    </message>
+    <message>
+        <source>New events: players clear the lanes in</source>
+        <translation>Neue Veranstaltungen: Spieler räumen die Bahnen in</translation>
+    </message>
+    <message>
+        <source>New events: fresh means not older than</source>
+        <translation>Neue Veranstaltungen: frisch heißt nicht älter als</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Einheiten</translation>
+    </message>
+    <message>
+        <source>millilitres, metres</source>
+        <translation>Milliliter, Meter</translation>
+    </message>
+    <message>
+        <source>US fluid ounces, feet</source>
+        <translation>US-Flüssigunzen, Fuß</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papier</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <comment>paper</comment>
+        <translation>Letter</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <comment>paper</comment>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>Currency</source>
+        <translation>Währung</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 has %n lane(s), by the wall time of %2.</source>
+        <translation>
+            <numerusform>%1 hat %n Bahn, nach der Ortszeit von %2.</numerusform>
+            <numerusform>%1 hat %n Bahnen, nach der Ortszeit von %2.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Machine</source>
+        <translation>Maschine</translation>
+    </message>
+    <message>
+        <source>Its tanks</source>
+        <translation>Ihre Tanks</translation>
+    </message>
+    <message>
+        <source>A lane takes</source>
+        <translation>Eine Bahn dauert</translation>
+    </message>
+    <message>
+        <source>A pack runs</source>
+        <translation>Ein Akku reicht für</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translation>%1 s</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s)</source>
+        <translation>
+            <numerusform>%n Bahn</numerusform>
+            <numerusform>%n Bahnen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>There is no lane machine yet, so no work can be planned: enter one.</source>
+        <translation>Noch gibt es keine Bahnmaschine, also lässt sich keine Arbeit planen: eine eintragen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane machine(s), all in service.</source>
+        <translation>
+            <numerusform>%n Bahnmaschine, in Betrieb.</numerusform>
+            <numerusform>%n Bahnmaschinen, alle in Betrieb.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane machine(s) in service, of %1.</source>
+        <translation>
+            <numerusform>%n Bahnmaschine in Betrieb, von %1.</numerusform>
+            <numerusform>%n Bahnmaschinen in Betrieb, von %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Person</translation>
+    </message>
+    <message>
+        <source>Role</source>
+        <translation>Rolle</translation>
+    </message>
+    <message>
+        <source>Works here</source>
+        <translation>Arbeitet hier</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no longer</source>
+        <translation>nicht mehr</translation>
+    </message>
+    <message>
+        <source>Nobody can sign records yet: enter who works here.</source>
+        <translation>Noch kann niemand Einträge zeichnen: eintragen, wer hier arbeitet.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n person(s) can sign records.</source>
+        <translation>
+            <numerusform>%n Person kann Einträge zeichnen.</numerusform>
+            <numerusform>%n Personen können Einträge zeichnen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Shift</source>
+        <translation>Schicht</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>Works</source>
+        <translation>Arbeitszeit</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personen</translation>
+    </message>
+    <message>
+        <source>Overtime</source>
+        <translation>Überstunden</translation>
+    </message>
+    <message>
+        <source>Otherwise</source>
+        <translation>Abweichend</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) off</source>
+        <translation>
+            <numerusform>%n Tag frei</numerusform>
+            <numerusform>%n Tage frei</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) besides</source>
+        <translation>
+            <numerusform>%n Tag zusätzlich</numerusform>
+            <numerusform>%n Tage zusätzlich</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 before, %2 after</source>
+        <comment>overtime</comment>
+        <translation>%1 davor, %2 danach</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 with %n person(s)</source>
+        <translation>
+            <numerusform>%1 mit %n Person</numerusform>
+            <numerusform>%1 mit %n Personen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nobody works on the lanes today, so nothing can be planned for it.</source>
+        <translation>Heute arbeitet niemand an den Bahnen, also lässt sich für heute nichts planen.</translation>
+    </message>
+    <message>
+        <source>Today: %1.</source>
+        <translation>Heute: %1.</translation>
+    </message>
+    <message>
+        <source>Out of service</source>
+        <translation>Außer Betrieb</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Until</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation>außer Betrieb</translation>
+    </message>
+    <message>
+        <source>still to come</source>
+        <translation>kommt noch</translation>
+    </message>
+    <message>
+        <source>over</source>
+        <translation>vorbei</translation>
+    </message>
+    <message>
+        <source>further notice</source>
+        <translation>auf Weiteres</translation>
+    </message>
+    <message>
+        <source>Everything is in service.</source>
+        <translation>Alles ist in Betrieb.</translation>
+    </message>
+    <message>
+        <source>Out of service now: %1.</source>
+        <translation>Jetzt außer Betrieb: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::CentreView</name>
+    <message>
+        <source>The centre</source>
+        <translation>Das Haus</translation>
+    </message>
+    <message>
+        <source>&amp;Back to the page (Esc)</source>
+        <translation>&amp;Zurück zur Seite (Esc)</translation>
+    </message>
+    <message>
+        <source>House</source>
+        <translation>Haus</translation>
+    </message>
+    <message>
+        <source>&amp;Change…</source>
+        <translation>Ä&amp;ndern …</translation>
+    </message>
+    <message>
+        <source>Machines</source>
+        <translation>Maschinen</translation>
+    </message>
+    <message>
+        <source>&amp;New machine…</source>
+        <translation>Neue &amp;Maschine …</translation>
+    </message>
+    <message>
+        <source>Take it out</source>
+        <translation>Herausnehmen</translation>
+    </message>
+    <message>
+        <source>Take out the machine</source>
+        <translation>Maschine herausnehmen</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personen</translation>
+    </message>
+    <message>
+        <source>&amp;New person…</source>
+        <translation>Neue &amp;Person …</translation>
+    </message>
+    <message>
+        <source>Shifts</source>
+        <translation>Schichten</translation>
+    </message>
+    <message>
+        <source>&amp;New shift…</source>
+        <translation>Neue &amp;Schicht …</translation>
+    </message>
+    <message>
+        <source>Take out the shift</source>
+        <translation>Schicht herausnehmen</translation>
+    </message>
+    <message>
+        <source>Out of service</source>
+        <translation>Außer Betrieb</translation>
+    </message>
+    <message>
+        <source>&amp;Out of service…</source>
+        <translation>&amp;Außer Betrieb …</translation>
+    </message>
+    <message>
+        <source>Back in &amp;service now</source>
+        <translation>Jetzt wieder in &amp;Betrieb</translation>
+    </message>
+    <message>
+        <source>Take out the entry</source>
+        <translation>Eintrag herausnehmen</translation>
+    </message>
+    <message>
+        <source>Back in service: %1</source>
+        <translation>Wieder in Betrieb: %1</translation>
+    </message>
+    <message>
+        <source>It is not out of service now.</source>
+        <translation>Das ist jetzt nicht außer Betrieb.</translation>
     </message>
 </context>
 <context>
@@ -3001,6 +3394,92 @@
     </message>
 </context>
 <context>
+    <name>laneward::HouseForm</name>
+    <message>
+        <source>&amp;Name of the centre:</source>
+        <translation>&amp;Name des Hauses:</translation>
+    </message>
+    <message>
+        <source>Number of &amp;lanes:</source>
+        <translation>Zahl der &amp;Bahnen:</translation>
+    </message>
+    <message>
+        <source>&amp;Time zone:</source>
+        <translation>&amp;Zeitzone:</translation>
+    </message>
+    <message>
+        <source>Play and work after midnight belong to the evening before until then</source>
+        <translation>Spiel und Arbeit nach Mitternacht gehören bis dahin zum Abend davor</translation>
+    </message>
+    <message>
+        <source> h</source>
+        <comment>suffix</comment>
+        <translation> h</translation>
+    </message>
+    <message>
+        <source>The day &amp;begins at:</source>
+        <translation>Der &amp;Tag beginnt um:</translation>
+    </message>
+    <message>
+        <source>no work while the neighbour on the same &amp;approach is played on</source>
+        <translation>keine Arbeit, solange auf der Nachbarbahn am selben &amp;Anlauf gespielt wird</translation>
+    </message>
+    <message>
+        <source>&amp;Reserve before lanes must be ready:</source>
+        <translation>&amp;Reserve, bevor Bahnen fertig sein müssen:</translation>
+    </message>
+    <message>
+        <source>New events: conditioner &amp;settles for:</source>
+        <translation>Neue Veranstaltungen: das Bahn&amp;öl ruht:</translation>
+    </message>
+    <message>
+        <source>New events: players &amp;clear the lanes in:</source>
+        <translation>Neue Veranstaltungen: Räumen da&amp;uert:</translation>
+    </message>
+    <message>
+        <source>New events: &amp;fresh means not older than:</source>
+        <translation>Neue Veranstaltungen: &amp;frisch heißt nicht älter als:</translation>
+    </message>
+    <message>
+        <source>millilitres, metres</source>
+        <translation>Milliliter, Meter</translation>
+    </message>
+    <message>
+        <source>US fluid ounces, feet</source>
+        <translation>US-Flüssigunzen, Fuß</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <comment>paper</comment>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <comment>paper</comment>
+        <translation>Letter</translation>
+    </message>
+    <message>
+        <source>Three letters, as EUR. Prices that are known stay the same numbers.</source>
+        <translation>Drei Buchstaben wie EUR. Bekannte Preise bleiben dieselben Zahlen.</translation>
+    </message>
+    <message>
+        <source>&amp;Units:</source>
+        <translation>&amp;Einheiten:</translation>
+    </message>
+    <message>
+        <source>&amp;Paper:</source>
+        <translation>&amp;Papier:</translation>
+    </message>
+    <message>
+        <source>Curr&amp;ency (prices are not converted):</source>
+        <translation>&amp;Währung (Preise werden nicht umgerechnet):</translation>
+    </message>
+    <message>
+        <source>Change the centre</source>
+        <translation>Haus ändern</translation>
+    </message>
+</context>
+<context>
     <name>laneward::HouseView</name>
     <message>
         <source>Lanes and times</source>
@@ -4188,6 +4667,157 @@
     </message>
 </context>
 <context>
+    <name>laneward::MachineSettingsForm</name>
+    <message>
+        <source>&amp;Name:</source>
+        <translation>&amp;Name:</translation>
+    </message>
+    <message>
+        <source>needs a person beside it while it is out</source>
+        <translation>braucht draußen eine Person neben sich</translation>
+    </message>
+    <message>
+        <source>The tank holds</source>
+        <translation>Der Tank fasst</translation>
+    </message>
+    <message>
+        <source>holds</source>
+        <comment>a tank</comment>
+        <translation>fasst</translation>
+    </message>
+    <message>
+        <source>&amp;Conditioner:</source>
+        <translation>Bahn&amp;öl:</translation>
+    </message>
+    <message>
+        <source>&amp;Second conditioner (0 = no tank):</source>
+        <translation>&amp;Zweites Bahnöl (0 = kein Tank):</translation>
+    </message>
+    <message>
+        <source>C&amp;leaner:</source>
+        <translation>&amp;Reiniger:</translation>
+    </message>
+    <message>
+        <source>The &amp;waste tank holds:</source>
+        <translation>Der S&amp;chmutztank fasst:</translation>
+    </message>
+    <message>
+        <source> %</source>
+        <comment>suffix</comment>
+        <translation> %</translation>
+    </message>
+    <message>
+        <source>Until fills have taught what is really used</source>
+        <translation>Bis die Füllungen gezeigt haben, was wirklich verbraucht wird</translation>
+    </message>
+    <message>
+        <source> lanes</source>
+        <comment>suffix</comment>
+        <translation> Bahnen</translation>
+    </message>
+    <message>
+        <source>Conditioner used, of what the &amp;pattern says:</source>
+        <translation>Bahnölverbrauch, gemessen am &amp;Muster:</translation>
+    </message>
+    <message>
+        <source>Cleaner for a lane:</source>
+        <translation>Reiniger für eine Bahn:</translation>
+    </message>
+    <message>
+        <source>Waste from a lane:</source>
+        <translation>Schmutzwasser von einer Bahn:</translation>
+    </message>
+    <message>
+        <source>A full pack &amp;runs:</source>
+        <translation>Ein voller Ak&amp;ku reicht für:</translation>
+    </message>
+    <message>
+        <source>Spare packs:</source>
+        <translation>Ersatzakkus:</translation>
+    </message>
+    <message>
+        <source> s</source>
+        <comment>suffix</comment>
+        <translation> s</translation>
+    </message>
+    <message>
+        <source>Seconds for a lane: %1</source>
+        <translation>Sekunden für eine Bahn: %1</translation>
+    </message>
+    <message>
+        <source>A lane of a 40 &amp;ft pattern takes:</source>
+        <translation>Eine Bahn mit 40-&amp;Fuß-Muster dauert:</translation>
+    </message>
+    <message>
+        <source>More for each 10 ft of pattern:</source>
+        <translation>Mehr je 10 Fuß Muster:</translation>
+    </message>
+    <message>
+        <source>To the ne&amp;xt lane:</source>
+        <translation>Zur näch&amp;sten Bahn:</translation>
+    </message>
+    <message>
+        <source>More for each lane that is crossed:</source>
+        <translation>Mehr je überquerter Bahn:</translation>
+    </message>
+    <message>
+        <source>Read&amp;y it and bring it to the lanes:</source>
+        <translation>&amp;Vorbereiten und zu den Bahnen bringen:</translation>
+    </message>
+    <message>
+        <source>Bring it &amp;back:</source>
+        <translation>&amp;Zurückbringen:</translation>
+    </message>
+    <message>
+        <source>Refill its tanks:</source>
+        <translation>Tanks nachfüllen:</translation>
+    </message>
+    <message>
+        <source>&amp;Empty the waste tank:</source>
+        <translation>Schmutztank l&amp;eeren:</translation>
+    </message>
+    <message>
+        <source>Swap the pack:</source>
+        <translation>Akku wechseln:</translation>
+    </message>
+    <message>
+        <source>Char&amp;ge, where there is no spare pack:</source>
+        <translation>&amp;Laden, wenn kein Ersatzakku da ist:</translation>
+    </message>
+    <message>
+        <source>A service &amp;duty between jobs:</source>
+        <translation>Eine Wartung zwischen Auft&amp;rägen:</translation>
+    </message>
+    <message>
+        <source>N&amp;ot for these lanes:</source>
+        <translation>Nicht &amp;für diese Bahnen:</translation>
+    </message>
+    <message>
+        <source>Not &amp;to:</source>
+        <translation>N&amp;icht zum:</translation>
+    </message>
+    <message>
+        <source>Not with these patterns:</source>
+        <translation>Nicht mit diesen Mustern:</translation>
+    </message>
+    <message>
+        <source>Its weight and the volts of its packs stand on the page Service, Machines.</source>
+        <translation>Ihr Gewicht und die Voltwerte der Akkus stehen auf der Seite Wartung, Maschinen.</translation>
+    </message>
+    <message>
+        <source>A new machine</source>
+        <translation>Eine neue Maschine</translation>
+    </message>
+    <message>
+        <source>New machine: %1</source>
+        <translation>Neue Maschine: %1</translation>
+    </message>
+    <message>
+        <source>Change the machine %1</source>
+        <translation>Maschine %1 ändern</translation>
+    </message>
+</context>
+<context>
     <name>laneward::MachinesPanel</name>
     <message>
         <source>%1 (retired)</source>
@@ -4341,6 +4971,10 @@
     <message>
         <source>The centre is being made…</source>
         <translation>Das Center wird angelegt…</translation>
+    </message>
+    <message>
+        <source>looking for a better plan…</source>
+        <translation>ein besserer Plan wird gesucht …</translation>
     </message>
 </context>
 <context>
@@ -4578,6 +5212,14 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>Ctrl+G: the evening step by step; Space: done, Backspace: one step back</source>
         <translation>Strg+G: der Abend Schritt für Schritt; Leertaste: erledigt, Rücktaste: ein Schritt zurück</translation>
+    </message>
+    <message>
+        <source>Ctrl+,: the centre: machines, people, shifts, what is out of service</source>
+        <translation>Strg+,: das Haus: Maschinen, Personen, Schichten, was außer Betrieb ist</translation>
+    </message>
+    <message>
+        <source>The &amp;centre: machines, people, shifts…</source>
+        <translation>Das &amp;Haus: Maschinen, Personen, Schichten …</translation>
     </message>
 </context>
 <context>
@@ -4927,6 +5569,49 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>Save the chosen order as CSV</source>
         <translation>Gewählte Bestellung als CSV sichern</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::OutageForm</name>
+    <message>
+        <source>1-4, 12</source>
+        <translation>1-4, 12</translation>
+    </message>
+    <message>
+        <source>&amp;What:</source>
+        <translation>&amp;Was:</translation>
+    </message>
+    <message>
+        <source>&amp;Lanes:</source>
+        <translation>&amp;Bahnen:</translation>
+    </message>
+    <message>
+        <source>F&amp;rom:</source>
+        <translation>&amp;Von:</translation>
+    </message>
+    <message>
+        <source>until &amp;further notice</source>
+        <translation>bis au&amp;f Weiteres</translation>
+    </message>
+    <message>
+        <source>&amp;Until:</source>
+        <translation>B&amp;is:</translation>
+    </message>
+    <message>
+        <source>N&amp;ote:</source>
+        <translation>N&amp;otiz:</translation>
+    </message>
+    <message>
+        <source>Out of service</source>
+        <translation>Außer Betrieb</translation>
+    </message>
+    <message>
+        <source>lanes</source>
+        <translation>Bahnen</translation>
+    </message>
+    <message>
+        <source>Out of service: %1</source>
+        <translation>Außer Betrieb: %1</translation>
     </message>
 </context>
 <context>
@@ -5443,6 +6128,33 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <source>%1, %2</source>
         <comment>person, role</comment>
         <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::PersonForm</name>
+    <message>
+        <source>&amp;Name:</source>
+        <translation>&amp;Name:</translation>
+    </message>
+    <message>
+        <source>R&amp;ole:</source>
+        <translation>R&amp;olle:</translation>
+    </message>
+    <message>
+        <source>works here and signs &amp;records</source>
+        <translation>arbeitet hier und &amp;zeichnet Einträge</translation>
+    </message>
+    <message>
+        <source>A new person</source>
+        <translation>Eine neue Person</translation>
+    </message>
+    <message>
+        <source>New person: %1</source>
+        <translation>Neue Person: %1</translation>
+    </message>
+    <message>
+        <source>Change %1</source>
+        <translation>%1 ändern</translation>
     </message>
 </context>
 <context>
@@ -7216,6 +7928,76 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>The sheet is in %1</source>
         <translation>Das Blatt ist in %1</translation>
+    </message>
+</context>
+<context>
+    <name>laneward::ShiftForm</name>
+    <message>
+        <source>&amp;Name:</source>
+        <translation>&amp;Name:</translation>
+    </message>
+    <message>
+        <source>&amp;On:</source>
+        <translation>&amp;Am:</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <comment>time</comment>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>Works until; the same or earlier is on the next day</source>
+        <translation>Arbeitet bis; gleich oder früher heißt am nächsten Tag</translation>
+    </message>
+    <message>
+        <source>&amp;Works from:</source>
+        <translation>Arbeitet &amp;von:</translation>
+    </message>
+    <message>
+        <source>before,</source>
+        <comment>overtime</comment>
+        <translation>davor,</translation>
+    </message>
+    <message>
+        <source>after</source>
+        <comment>overtime</comment>
+        <translation>danach</translation>
+    </message>
+    <message>
+        <source>Overtime before the shift</source>
+        <translation>Überstunden vor der Schicht</translation>
+    </message>
+    <message>
+        <source>Overtime after the shift</source>
+        <translation>Überstunden nach der Schicht</translation>
+    </message>
+    <message>
+        <source>&amp;People at once:</source>
+        <translation>&amp;Personen zugleich:</translation>
+    </message>
+    <message>
+        <source>Over&amp;time allowed:</source>
+        <translation>Er&amp;laubte Überstunden:</translation>
+    </message>
+    <message>
+        <source>Not o&amp;n these days:</source>
+        <translation>Nich&amp;t an diesen Tagen:</translation>
+    </message>
+    <message>
+        <source>&amp;Also on these days:</source>
+        <translation>A&amp;uch an diesen Tagen:</translation>
+    </message>
+    <message>
+        <source>A new shift</source>
+        <translation>Eine neue Schicht</translation>
+    </message>
+    <message>
+        <source>New shift: %1</source>
+        <translation>Neue Schicht: %1</translation>
+    </message>
+    <message>
+        <source>Change the shift %1</source>
+        <translation>Schicht %1 ändern</translation>
     </message>
 </context>
 <context>
@@ -13225,6 +14007,18 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>needed by %1, play on %2, lanes %3</source>
         <translation>gebraucht von %1, Spiel am %2, Bahn %3</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no date; write dates like %2, with commas between</source>
+        <translation>„%1“ ist kein Datum; Tage wie %2 schreiben, mit Kommas dazwischen</translation>
+    </message>
+    <message>
+        <source>%1 needs somebody who works there and signs records</source>
+        <translation>%1 braucht jemanden, der dort arbeitet und Einträge zeichnet</translation>
+    </message>
+    <message>
+        <source>say which lanes are out of service, or which machine</source>
+        <translation>sagen, welche Bahnen außer Betrieb sind oder welche Maschine</translation>
     </message>
 </context>
 </TS>

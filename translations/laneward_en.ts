@@ -206,6 +206,65 @@
     </message>
 </context>
 <context>
+    <name>laneward::CentreRows</name>
+    <message numerus="yes">
+        <source>%1 has %n lane(s), by the wall time of %2.</source>
+        <translation>
+            <numerusform>%1 has %n lane, by the wall time of %2.</numerusform>
+            <numerusform>%1 has %n lanes, by the wall time of %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane(s)</source>
+        <translation>
+            <numerusform>%n lane</numerusform>
+            <numerusform>%n lanes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane machine(s), all in service.</source>
+        <translation>
+            <numerusform>%n lane machine, in service.</numerusform>
+            <numerusform>%n lane machines, all in service.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lane machine(s) in service, of %1.</source>
+        <translation>
+            <numerusform>%n lane machine in service, of %1.</numerusform>
+            <numerusform>%n lane machines in service, of %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n person(s) can sign records.</source>
+        <translation>
+            <numerusform>%n person can sign records.</numerusform>
+            <numerusform>%n people can sign records.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) off</source>
+        <translation>
+            <numerusform>%n day off</numerusform>
+            <numerusform>%n days off</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) besides</source>
+        <translation>
+            <numerusform>%n day besides</numerusform>
+            <numerusform>%n days besides</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 with %n person(s)</source>
+        <translation>
+            <numerusform>%1 with %n person</numerusform>
+            <numerusform>%1 with %n people</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>laneward::CopySeasonPanel</name>
     <message numerus="yes">
         <source>and %n more</source>

@@ -102,11 +102,12 @@ void Menus::backUp() {
 }
 
 void Menus::restoreBackup() {
-    const QString backup =
-        QFileDialog::getOpenFileName(&m_window, tr("Restore a backup"), {}, tr("Centres (*.laneward);;All files (*)"));
-    if (backup.isEmpty()) return;
     Location location = file(ownCentrePath());
     if (m_window.workspace()) location = m_window.workspace()->session().store().location();
+    const QString backup =
+        QFileDialog::getOpenFileName(&m_window, tr("Restore a backup"), backupFolderOf(location).value_or(QString()),
+                                     tr("Centres (*.laneward);;All files (*)"));
+    if (backup.isEmpty()) return;
     const QString question = tr("%1 takes the place of %2. What was entered since that backup is no longer shown; the replaced "
                                 "file is kept beside it.")
                                  .arg(backup, location.shown());
@@ -130,6 +131,8 @@ void Menus::printSheet() {
 }
 
 void Menus::find() { m_window.workspace()->focusSearch(); }
+
+void Menus::showCentre() { m_window.workspace()->showCentre(); }
 
 void Menus::toggleShop() {
     const TargetSize size = m_shop->isChecked() ? TargetSize::Shop : TargetSize::Usual;
@@ -156,6 +159,7 @@ void Menus::keys() {
                             tr("Ctrl+I: record an incident"),
                             tr("Ctrl+P: tonight's sheet"),
                             tr("Ctrl+G: the evening step by step; Space: done, Backspace: one step back"),
+                            tr("Ctrl+,: the centre: machines, people, shifts, what is out of service"),
                             tr("Ctrl+Z, Ctrl+Shift+Z: undo, redo"),
                             tr("Escape: leave a form or the sheet")};
     QMessageBox box(QMessageBox::NoIcon, tr("Keys"), lines.join(u'\n'), QMessageBox::Close, &m_window);

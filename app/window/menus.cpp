@@ -49,6 +49,8 @@ void Menus::buildFile() {
 void Menus::buildEdit() {
     m_edit = m_window.menuBar()->addMenu(tr("&Edit"));
     m_needCentre.append(add(m_edit, tr("&Find"), &Menus::find, QKeySequence::Find));
+    m_needCentre.append(
+        add(m_edit, tr("The &centre: machines, people, shifts…"), &Menus::showCentre, QKeySequence(Qt::CTRL | Qt::Key_Comma)));
 }
 
 void Menus::buildRecord() { m_record = m_window.menuBar()->addMenu(tr("&Record")); }

@@ -45,6 +45,7 @@ private:
     void restoreBackup();
     void printSheet();
     void find();
+    void showCentre();
     void toggleShop();
     void about();
     void keys();

@@ -1,9 +1,11 @@
 #include "app/window/workspace.h"
 
+#include "app/edits/backup_keeper.h"
 #include "app/edits/forecast_keeper.h"
 #include "app/edits/plain_label.h"
 #include "app/models/list_tools.h"
 #include "app/pages/calendar/calendar_page.h"
+#include "app/pages/centre/centre_view.h"
 #include "app/pages/guide/guide_view.h"
 #include "app/pages/history/history_page.h"
 #include "app/pages/lanes/lanes_page.h"
@@ -12,6 +14,7 @@
 #include "app/pages/supplies/supplies_page.h"
 #include "app/pages/today/sheet_view.h"
 #include "app/pages/today/today_page.h"
+#include "app/window/centre_making.h"
 #include "app/window/message_bar.h"
 #include "app/window/rail.h"
 #include "app/window/search.h"
@@ -38,6 +41,7 @@ Workspace::Workspace(std::unique_ptr<Session> session, QWidget* parent) : QWidge
 
 Workspace::~Workspace() {
     // These use the session to their end.
+    delete m_backups;
     delete m_keeper;
     delete m_stack;
     delete m_search;
@@ -118,6 +122,8 @@ void Workspace::connectSession() {
 
 void Workspace::startTimers() {
     m_keeper = new ForecastKeeper(*m_session);
+    const std::optional<QString> folder = backupFolderOf(m_session->store().location());
+    if (folder && !m_session->isReadOnly()) m_backups = new BackupKeeper(*m_session, *folder);
     auto* others = new QTimer(this);
     connect(others, &QTimer::timeout, m_session.get(), &Session::lookForOthers);
     others->start(lookForOthersEvery);
@@ -183,6 +189,14 @@ void Workspace::showGuide() {
         showHeadline();
     });
     showPanel(guide);
+}
+
+void Workspace::showCentre() {
+    if (qobject_cast<CentreView*>(m_panel)) return;  // open already
+    auto* centre = new CentreView(*m_session, this);
+    connect(centre, &CentreView::closed, this, [this] { showPage(m_current); });
+    showPanel(centre);
+    centre->showTab(CentreView::House);
 }
 
 void Workspace::showPanel(QWidget* panel) {

@@ -8,6 +8,7 @@ class QStackedWidget;
 
 namespace laneward {
 
+class BackupKeeper;
 class ForecastKeeper;
 class MessageBar;
 class Rail;
@@ -28,6 +29,7 @@ public:
     void showPage(int page);
     void showSheet(QDate day);
     void showGuide();
+    void showCentre();
     void showMessage(const QString& line);
     void focusSearch();
     /// Shows a panel in place of the page until it closes; the workspace owns it.
@@ -62,6 +64,7 @@ private:
     SheetView* m_sheet = nullptr;
     QWidget* m_panel = nullptr;
     ForecastKeeper* m_keeper = nullptr;
+    BackupKeeper* m_backups = nullptr;
     int m_current = 0;
 };
 

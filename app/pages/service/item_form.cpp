@@ -1,5 +1,7 @@
 #include "app/pages/service/item_form.h"
 
+#include "app/edits/date_list.h"
+
 #include "app/pages/service/part_rows.h"
 #include "app/widgets/money_box.h"
 #include "core/documents/item_words.h"
@@ -11,7 +13,6 @@
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
-#include <QRegularExpression>
 #include <QSpinBox>
 
 #include <algorithm>
@@ -168,7 +169,7 @@ void ItemForm::keepDuty() {
                 {meter, std::abs(stored - value) < tenth ? own->every : std::llround(value * unitOf(meter, units))});
     }
     typed.dates = m_dates->text();
-    duty.dates = readDates(typed.dates);
+    duty.dates = readDates(typed.dates, session().speech().locale);
     duty.steps.clear();
     for (const QString& step : m_steps->toPlainText().split(u'\n'))
         if (!step.trimmed().isEmpty()) duty.steps.push_back(step.trimmed());
@@ -231,29 +232,6 @@ void ItemForm::showFields() {
     m_opensUp->setVisible(!m_loaded.machine.isEmpty());
 }
 
-QString ItemForm::datesText(const std::vector<QDate>& dates) const {
-    QStringList texts;
-    for (const QDate date : dates)
-        texts << date.toString(Qt::ISODate);
-    return texts.join(QStringLiteral(", "));
-}
-
-/// In the order of the year 2026-12-24, or as the locale writes them.
-std::vector<QDate> ItemForm::readDates(const QString& typed, QStringList* unreadable) const {
-    static const QRegularExpression parting(QStringLiteral("[,;]"));
-    std::vector<QDate> dates;
-    for (const QString& part : typed.split(parting, Qt::SkipEmptyParts)) {
-        if (part.trimmed().isEmpty()) continue;
-        QDate date = QDate::fromString(part.trimmed(), Qt::ISODate);
-        if (!date.isValid()) date = session().speech().locale.toDate(part.trimmed(), QLocale::ShortFormat);
-        if (date.isValid() && date.year() > 1970)
-            dates.push_back(date);
-        else if (unreadable)
-            *unreadable << part.trimmed();
-    }
-    return dates;
-}
-
 ServiceItem ItemForm::draft() const {
     ServiceItem item = m_loaded;
     item.name = m_name->text().trimmed();
@@ -275,7 +253,7 @@ std::vector<Finding> ItemForm::faults() const {
     std::vector<Finding> found = faultsOf(item, session().season().centre.facts.settings.currency);
     for (const Typed& typed : m_duties) {
         QStringList bad;
-        readDates(typed.dates, &bad);
+        readDates(typed.dates, session().speech().locale, &bad);
         if (bad.isEmpty()) continue;
         std::erase_if(found, [&](const Finding& f) { return f.rule == "service.never-due" && f.subject == typed.duty.name; });
         found.push_back({Severity::Fault,

@@ -55,8 +55,6 @@ private:
     void addDuty();
     void takeDutyOut();
     void showFields();
-    QString datesText(const std::vector<QDate>& dates) const;
-    std::vector<QDate> readDates(const QString& typed, QStringList* unreadable = nullptr) const;
     std::vector<Finding> faults() const override;
     bool store() override;
     bool isOther() const override;
