@@ -124,6 +124,10 @@
         <source>Leave a note for the next shift</source>
         <translation>Notiz für die nächste Schicht hinterlassen</translation>
     </message>
+    <message>
+        <source>Pack of %1 on charge</source>
+        <translation>Akku von %1 am Ladegerät</translation>
+    </message>
 </context>
 <context>
     <name>Headline</name>
@@ -14019,6 +14023,10 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>say which lanes are out of service, or which machine</source>
         <translation>sagen, welche Bahnen außer Betrieb sind oder welche Maschine</translation>
+    </message>
+    <message>
+        <source>%1: pack on charge, one at a time where packs share an outlet</source>
+        <translation>%1: Akku ans Ladegerät, einer nach dem anderen, wenn sie sich eine Steckdose teilen</translation>
     </message>
 </context>
 </TS>

@@ -78,6 +78,8 @@ private:
             forEachMachine(look, "guide.look-over", GuideDeed::None);
         } else if (step.rule == "sheet.close-waste") {
             forEachMachine(step, "guide.close-tanks", GuideDeed::CloseTanks);
+        } else if (step.rule == "sheet.close-charge") {
+            forEachMachine(step, "guide.close-pack", GuideDeed::ClosePack);
         } else if (step.kind == Kind::Duty) {
             addDuties(step);
         } else if (step.job) {
@@ -157,7 +159,8 @@ bool has(const std::vector<T>& records, const OperationId& id) {
 }
 
 bool isRecorded(const SeasonState& season, const OperationId& id) {
-    return has(standing(season.readings), id) || has(season.services, id) || has(standing(season.handOvers), id);
+    return has(standing(season.readings), id) || has(season.services, id) || has(standing(season.handOvers), id) ||
+           has(standing(season.packReadings), id);
 }
 
 const Job* findJob(const JobSheet& sheet, const JobId& id) {

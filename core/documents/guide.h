@@ -21,6 +21,7 @@ enum class GuideDeed {
     EmptyWaste,  ///< records an empty waste tank
     FullPack,    ///< records a full pack: swapped or charged
     CloseTanks,  ///< records full tanks and an empty waste tank
+    ClosePack,   ///< writes down that the pack is on charge, where the centre keeps a log of it
     Run,         ///< records the run
     Service,     ///< records the duty: at its last line
     HandOver,    ///< records the note

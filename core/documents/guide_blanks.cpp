@@ -206,6 +206,7 @@ PackNews packNewsOf(const GuideStep& step, const std::vector<GuideAnswer>& answe
     PackNews news;
     if (step.deed == GuideDeed::FullPack)
         news.change = step.step.kind == SheetStep::Kind::SwapPack ? PackChange::Swapped : PackChange::Charged;
+    if (step.deed == GuideDeed::ClosePack) news.change = PackChange::OnCharge;
     for (const GuideAnswer& answer : answers) {
         if (answer.blank.of != Of::Volts) continue;
         news.volts = Millivolts{std::llround(answer.number * 1'000)};
@@ -236,6 +237,7 @@ std::optional<LevelReading> readingOf(const GuideStep& step, const Machine& mach
             levels.emptyWaste();
             break;
         case GuideDeed::None:
+        case GuideDeed::ClosePack:
         case GuideDeed::Run:
         case GuideDeed::Service:
         case GuideDeed::HandOver:

@@ -11,6 +11,7 @@ constexpr Phrase phrases[] = {
     {"guide.volts", QT_TRANSLATE_NOOP("wording", "%1: charger off and unplugged; read the pack's volts")},
     {"guide.levels", QT_TRANSLATE_NOOP("wording", "%1: read all levels")},
     {"guide.look-over", QT_TRANSLATE_NOOP("wording", "%1: look over cloth, brushes and blades; nothing drips")},
+    {"guide.close-pack", QT_TRANSLATE_NOOP("wording", "%1: pack on charge, one at a time where packs share an outlet")},
     {"guide.close-tanks", QT_TRANSLATE_NOOP("wording", "%1: waste into the marked container; fill up the tanks")},
     {"guide.no-number",
      QT_TRANSLATE_NOOP("wording", "'%1' is no number; nothing was recorded. Leave the blank empty if it was not read")},

@@ -69,6 +69,7 @@ std::vector<PackReading> packEntries(const SeasonState& season, const MachineId&
     std::vector<PackReading> entries;
     PackReading now = entry(pack->id, PackDeed::Read, at);
     if (news.change == PackChange::Charged) now.deed = PackDeed::Charged;
+    if (news.change == PackChange::OnCharge) now.deed = PackDeed::OnCharge;
     if (news.change == PackChange::Swapped) {
         const std::vector<ItemId> spares = sparesOf(season, machine, at);
         const ItemId other = news.on.isEmpty() && !spares.empty() ? spares.front() : news.on;

@@ -8,9 +8,10 @@
 namespace laneward {
 
 enum class PackChange {
-    None,     ///< only volts
-    Swapped,  ///< another pack is on the machine, and the one before on charge
-    Charged,  ///< the pack on the machine is off the charger, full
+    None,      ///< only volts
+    Swapped,   ///< another pack is on the machine, and the one before on charge
+    Charged,   ///< the pack on the machine is off the charger, full
+    OnCharge,  ///< the pack on the machine is put on the charger
 };
 
 struct PackNews {

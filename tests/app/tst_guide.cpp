@@ -119,6 +119,7 @@ private Q_SLOTS:
     void tooFewVoltsAreSaidAtOnce();
     void emptiedWasteIsTyped();
     void aSwapIsOneDeedWithTheLog();
+    void thePackGoesOnChargeAtTheEnd();
     void lookingBackKeepsAndCorrects();
     void whatIsTakenBackComesAgain();
     void leavingOutRecordsNothing();
@@ -429,6 +430,28 @@ void GuideViewTest::aSwapIsOneDeedWithTheLog() {
     QCOMPARE(packs[1].volts->value, std::int64_t{26'800});
     desk.session->undoStack().undo();
     QVERIFY(desk.log().empty());
+}
+
+void GuideViewTest::thePackGoesOnChargeAtTheEnd() {
+    Desk desk(Access::ReadWrite, true);
+    desk.until("Otter: pack on charge");
+    const size_t before = desk.log().size();
+    desk.key(Qt::Key_Space);
+    QCOMPARE(desk.log().size(), before + 1);
+    QVERIFY(packsOf(desk.session->season(), desk.session->now() + Seconds{2}).front().onCharge);
+    QVERIFY(!desk.title().startsWith("Otter: pack on charge"));
+    QCOMPARE(desk.session->undoStack().undoText(), QString("Pack of Otter on charge"));
+    // Taken back it comes again.
+    desk.session->undoStack().undo();
+    QVERIFY(!packsOf(desk.session->season(), desk.session->now() + Seconds{2}).front().onCharge);
+    QVERIFY2(desk.title().startsWith("Otter: pack on charge"), qPrintable(desk.title()));
+    // A machine of which nobody keeps packs has the step and no record.
+    Desk other;
+    other.until("Otter: pack on charge");
+    const int steps = other.session->undoStack().index();
+    other.key(Qt::Key_Space);
+    QCOMPARE(other.session->undoStack().index(), steps);
+    QVERIFY(!other.title().startsWith("Otter: pack on charge"));
 }
 
 void GuideViewTest::lookingBackKeepsAndCorrects() {

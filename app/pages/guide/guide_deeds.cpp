@@ -15,6 +15,7 @@ struct Names {
 public:
     static QString reading(const Machine& machine) { return tr("Reading of %1").arg(shown(machine.name)); }
     static QString service(const Duty& duty) { return tr("Service: %1", "duty").arg(shown(duty.name)); }
+    static QString onCharge(const Machine& machine) { return tr("Pack of %1 on charge").arg(shown(machine.name)); }
     static QString note() { return tr("Leave a note for the next shift"); }
 };
 
@@ -63,6 +64,16 @@ void addReading(GuideAct& act, Session& session, const GuideStep& step, const st
         act.deed.records.push_back(std::move(entry));
 }
 
+void addPack(GuideAct& act, Session& session, const GuideStep& step) {
+    const Machine* machine = findMachine(session.season().centre, step.step.machine);
+    if (!machine || step.deed != GuideDeed::ClosePack) return;
+    for (PackReading& entry : packEntries(session.season(), machine->id, packNewsOf(step, {}), session.now())) {
+        act.record = entry.id = session.newOperation();
+        act.deed.name = Names::onCharge(*machine);
+        act.deed.records.push_back(std::move(entry));
+    }
+}
+
 void addService(GuideAct& act, const Session& session, const JobSheet& sheet, const GuideStep& step) {
     std::optional<ServiceRecord> record = serviceOf(step, sheet, session.season(), session.now());
     if (!record) return;
@@ -89,6 +100,7 @@ GuideAct actOf(Session& session, const JobSheet& sheet, const GuideStep& step, c
         return act;
     }
     addReading(act, session, step, answers);
+    addPack(act, session, step);
     addService(act, session, sheet, step);
     if (step.deed == GuideDeed::HandOver) {
         if (std::optional<HandOver> note = noteOf(answers, sheet.date, session.now())) {

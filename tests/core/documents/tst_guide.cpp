@@ -140,7 +140,7 @@ void GuideTest::walksTheSheetInItsOrder() {
                                "Bring Otter back to its bay",
                                "Otter: waste into the marked container; fill up the tanks",
                                "Machines off; wipe them down; look at brushes, blades, cloth",
-                               "Packs on charge, one at a time where they share an outlet",
+                               "Otter: pack on charge, one at a time where packs share an outlet",
                                "Record tonight's runs and write the hand-over"};
     QCOMPARE(titles(guideOf(sheet, handSeason(), {}).ahead, sheet), expected);
 }

@@ -83,6 +83,15 @@ private Q_SLOTS:
         QVERIFY(pack.since && *pack.since == at(0, 15) && !pack.onCharge && pack.onMachine);
     }
 
+    /// It stays with its machine, and the next run ends the charging.
+    void aPackGoesOnCharge() {
+        SeasonState state = season();
+        keep(state, packEntries(state, m1, {PackChange::OnCharge, {}, {}, {}}, at(0, 22)));
+        const PackState pack = packsOf(state, at(0, 23)).front();
+        QVERIFY(pack.onCharge && pack.onMachine && pack.since && *pack.since == at(0, 22));
+        QVERIFY(packEntries(state, {"m2"}, {PackChange::OnCharge, {}, {}, {}}, at(0, 22)).empty());  // keeps no pack
+    }
+
     void theReadiestSpareGoesOn() {
         SeasonState state = season();
         note(state, "p3", PackDeed::Charged, at(0, 6));
