@@ -47,8 +47,11 @@ int openWindow(const Start& start) {
     MainWindow window(clock);
     if (!location)
         window.showFirstPage(window.words(location.error()));
+    else if (const std::optional<Location> kept = start.centreGiven ? std::nullopt : keptCentre())
+        window.openCentre(*kept);
     else if (start.centreGiven || QFileInfo::exists(location->path))
         window.openCentre(*location);
+    QObject::connect(&window, &MainWindow::centreOpened, &keepCentre);  // those that are chosen in the window
     window.show();
     return QApplication::exec();
 }

@@ -5225,6 +5225,18 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <source>The &amp;centre: machines, people, shifts…</source>
         <translation>Das &amp;Haus: Maschinen, Personen, Schichten …</translation>
     </message>
+    <message>
+        <source>Open a centre on a server</source>
+        <translation>Haus auf einem Server öffnen</translation>
+    </message>
+    <message>
+        <source>Where it is, as postgresql://user@host/database; the password comes from where PostgreSQL keeps it:</source>
+        <translation>Wo es liegt, als postgresql://user@host/database; das Kennwort kommt daher, wo PostgreSQL es aufbewahrt:</translation>
+    </message>
+    <message>
+        <source>Open a centre on a &amp;server…</source>
+        <translation>Haus auf einem &amp;Server öffnen …</translation>
+    </message>
 </context>
 <context>
     <name>laneward::MessageBar</name>

@@ -4,6 +4,7 @@
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
+#include <QSettings>
 #include <QStandardPaths>
 
 namespace laneward {
@@ -14,16 +15,34 @@ QString dataFile(const QString& name) {
     return QDir(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation)).filePath(name);
 }
 
+const QString lastCentre = QStringLiteral("window/centre");
+
+bool isDemo(const Location& location) {
+    return QFileInfo(location.path).absoluteFilePath() == QFileInfo(demoCentrePath()).absoluteFilePath();
+}
+
 }  // namespace
 
 QString ownCentrePath() { return dataFile(QStringLiteral("centre.laneward")); }
 
 QString demoCentrePath() { return dataFile(QStringLiteral("demo.laneward")); }
 
+std::optional<Location> keptCentre() {
+    const Result<Location> kept = Location::parse(QSettings().value(lastCentre).toString());
+    if (!kept || (kept->kind == Location::Kind::Sqlite && !QFileInfo::exists(kept->path))) return std::nullopt;
+    return *kept;
+}
+
+void keepCentre(const Location& location) {
+    if (location.kind == Location::Kind::Postgres)
+        QSettings().setValue(lastCentre, location.server.toString(QUrl::FullyEncoded));
+    else if (!isDemo(location))
+        QSettings().setValue(lastCentre, QFileInfo(location.path).absoluteFilePath());
+}
+
 std::optional<QString> backupFolderOf(const Location& location) {
     const QFileInfo file(location.path);
-    if (location.kind != Location::Kind::Sqlite || file.absoluteFilePath() == QFileInfo(demoCentrePath()).absoluteFilePath())
-        return std::nullopt;
+    if (location.kind != Location::Kind::Sqlite || isDemo(location)) return std::nullopt;
     // Two files of one name are two centres.
     const QByteArray place = QCryptographicHash::hash(file.canonicalFilePath().toUtf8(), QCryptographicHash::Sha256).toHex();
     return dataFile(QStringLiteral("backups/%1-%2").arg(file.completeBaseName(), QString::fromLatin1(place.left(8))));

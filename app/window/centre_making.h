@@ -12,6 +12,10 @@ Outcome makeCentre(const Location& location, const CentreFile& content, Instant 
 QString ownCentrePath();
 QString demoCentrePath();
 
+/// The centre that was opened last, if its file is still there; the demo is not kept.
+std::optional<Location> keptCentre();
+void keepCentre(const Location& location);
+
 /// Where the daily backups of a centre in a file go; none for the demo, and for a server, whose administrator backs it up.
 std::optional<QString> backupFolderOf(const Location& location);
 

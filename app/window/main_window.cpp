@@ -98,7 +98,15 @@ bool MainWindow::openCentre(const Location& location) {
         }
     }
     setWorkspace(new Workspace(std::move(session), this));
+    Q_EMIT centreOpened(location);
     return true;
+}
+
+bool MainWindow::openTyped(const QString& fileOrUrl) {
+    const Result<Location> location = Location::parse(fileOrUrl.trimmed());
+    if (location) return openCentre(*location);
+    problem(words(location.error()));
+    return false;
 }
 
 void MainWindow::setWorkspace(Workspace* workspace) {

@@ -42,9 +42,14 @@ public:
     Workspace* workspace() const { return m_workspace; }
     FirstPage* firstPage() const { return m_first; }  ///< none while a centre is open
     const Clock& clock() const { return m_clock; }
+    /// A file, or a server as postgresql://user@host/database.
+    bool openTyped(const QString& fileOrUrl);
     /// Says it on the page that is shown.
     void problem(const QString& line);
     QString words(const Error& error) const;
+
+Q_SIGNALS:
+    void centreOpened(const laneward::Location& location);
 
 private:
     void buildStatus();

@@ -13,6 +13,7 @@
 #include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QInputDialog>
 #include <QMessageBox>
 #include <QPushButton>
 
@@ -30,6 +31,16 @@ void Menus::open() {
     const QString path = QFileDialog::getOpenFileName(&m_window, tr("Open a centre"), QFileInfo(ownCentrePath()).path(),
                                                       tr("Centres (*.laneward);;All files (*)"));
     if (!path.isEmpty()) m_window.openCentre(file(path));
+}
+
+void Menus::openOnServer() {
+    bool chosen = false;
+    const QString typed =
+        QInputDialog::getText(&m_window, tr("Open a centre on a server"),
+                              tr("Where it is, as postgresql://user@host/database; the password comes from where "
+                                 "PostgreSQL keeps it:"),
+                              QLineEdit::Normal, QStringLiteral("postgresql://"), &chosen);
+    if (chosen && !typed.isEmpty()) m_window.openTyped(typed);
 }
 
 void Menus::startNew() {

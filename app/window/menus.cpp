@@ -27,6 +27,7 @@ QAction* Menus::add(QMenu* menu, const QString& name, void (Menus::*slot)(), con
 void Menus::buildFile() {
     QMenu* file = m_window.menuBar()->addMenu(tr("&File"));
     add(file, tr("&Open a centre…"), &Menus::open, QKeySequence::Open);
+    add(file, tr("Open a centre on a &server…"), &Menus::openOnServer);
     add(file, tr("&New centre…"), &Menus::startNew, QKeySequence::New);
     add(file, tr("&Demo centre"), &Menus::tryDemo);
     file->addSeparator();

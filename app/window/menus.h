@@ -32,6 +32,7 @@ private:
     QAction* add(QMenu* menu, const QString& name, void (Menus::*slot)(), const QKeySequence& keys = {});
     void fillPages();
 
+    void openOnServer();
     void startNew();
     void tryDemo();
     void importFile();

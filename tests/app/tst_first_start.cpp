@@ -4,11 +4,13 @@
 #include "app/window/main_window.h"
 #include "app/window/setup_form.h"
 #include "core/base/clock.h"
+#include "tests/support/evening.h"
 
 #include <QFile>
 #include <QFileInfo>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QSettings>
 #include <QStandardPaths>
 #include <QTest>
 
@@ -32,6 +34,8 @@ private Q_SLOTS:
     void keepsTheFirstCentreWhenASecondIsSetUp();
     void aNewCentreIsSound();
     void aCentreThatCannotBeMadeIsSaid();
+    void theCentreThatWasOpenedLastIsKept();
+    void whatIsTypedIsOpenedOrSaid();
 
 private:
     void type(MainWindow& window, const QString& centre, const QString& person);
@@ -127,6 +131,44 @@ void FirstStartTest::aCentreThatCannotBeMadeIsSaid() {
     const Location location{Location::Kind::Sqlite, "/proc/nowhere/x.laneward", {}};
     QVERIFY(!makeCentre(location, {}, now));
     QVERIFY(!QFileInfo::exists(location.path));
+}
+
+void FirstStartTest::theCentreThatWasOpenedLastIsKept() {
+    QSettings().remove("window/centre");
+    QVERIFY(!keptCentre());
+    support::Evening evening;
+    {
+        MainWindow window(m_clock);
+        connect(&window, &MainWindow::centreOpened, &keepCentre);
+        QVERIFY(window.openCentre(evening.location()));
+        QVERIFY(keptCentre() && keptCentre()->path == evening.path());
+        QVERIFY(!window.openCentre({Location::Kind::Sqlite, evening.path() + ".missing", {}}));
+        QVERIFY(keptCentre() && keptCentre()->path == evening.path());
+    }
+    keepCentre({Location::Kind::Sqlite, demoCentrePath(), {}});
+    QCOMPARE(keptCentre()->path, evening.path());
+    const Location server = *Location::parse("postgresql://lanes@db.example:5433/club%20one");
+    keepCentre(server);
+    QVERIFY(keptCentre() && keptCentre()->server == server.server);
+    for (const char* damaged : {"", "mysql://x/y", "postgresql://u:secret@h/db", "/nowhere/at/all.laneward"}) {
+        QSettings().setValue("window/centre", damaged);
+        QVERIFY2(!keptCentre(), damaged);
+    }
+    QSettings().remove("window/centre");
+}
+
+void FirstStartTest::whatIsTypedIsOpenedOrSaid() {
+    support::Evening evening;
+    MainWindow window(m_clock);
+    window.show();
+    for (const char* wrong :
+         {"", "mysql://h/db", "postgresql://", "postgresql://u:secret@h/db", "postgresql://u@127.0.0.1:1/none"}) {
+        QVERIFY2(!window.openTyped(wrong), wrong);
+        QVERIFY(window.firstPage() && window.firstPage()->isVisible());
+        QVERIFY(!window.workspace());
+    }
+    QVERIFY(window.openTyped(' ' + evening.path() + ' '));
+    QVERIFY(window.workspace());
 }
 
 QTEST_MAIN(FirstStartTest)

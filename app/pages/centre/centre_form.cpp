@@ -1,5 +1,7 @@
 #include "app/pages/centre/centre_form.h"
 
+#include "app/widgets/time_formats.h"
+
 #include <QCheckBox>
 #include <QComboBox>
 #include <QDoubleSpinBox>
@@ -84,6 +86,7 @@ QComboBox* CentreForm::choiceField(const char* name) {
 QTimeEdit* CentreForm::timeField(const char* name) {
     auto* field = new QTimeEdit(this);
     field->setObjectName(QString::fromLatin1(name));
+    field->setDisplayFormat(clockFormat(session().speech().locale));
     connect(field, &QTimeEdit::timeChanged, this, &CentreForm::touched);
     return field;
 }

@@ -1,10 +1,12 @@
 #include "app/pages/centre/centre_rows.h"
 
+#include "app/widgets/time_formats.h"
+
 #include <algorithm>
 
 namespace laneward {
 
-QString CentreRows::timeText(QTime time, const Speech& speech) { return speech.locale.toString(time, QLocale::ShortFormat); }
+QString CentreRows::timeText(QTime time, const Speech& speech) { return clockText(time, speech.locale); }
 
 /// "Mon, Tue, Fri", or "every day".
 QString CentreRows::weekdaysText(std::uint8_t weekdays, const Speech& speech) {
