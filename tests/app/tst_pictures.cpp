@@ -154,6 +154,8 @@ void PicturesTest::cleanup() {
 }
 
 void PicturesTest::keep(QWidget& window, const QString& name, double scale) {
+    for (int round = 0; round < 3; ++round)
+        QCoreApplication::processEvents();  // what was just filled lays itself out, then what holds it
     QImage image((QSizeF(window.size()) * scale).toSize(), QImage::Format_RGB32);
     image.setDevicePixelRatio(scale);
     window.render(&image);
@@ -195,6 +197,7 @@ void PicturesTest::pages() {
         const QString name = page->iconName() + "-" + look;
         const auto* service = qobject_cast<const ServicePage*>(page);
         QTRY_VERIFY_WITH_TIMEOUT(!service || !service->isBusy(), patience);
+        QTRY_VERIFY_WITH_TIMEOUT(!workspace.session().isSearching(), patience);
         const auto* history = qobject_cast<const HistoryPage*>(page);
         QTRY_VERIFY_WITH_TIMEOUT(!history || !history->isBusy(), patience);
         keep(window, name, look == "double" ? 2 : 1);
