@@ -4,6 +4,8 @@
 
 #include "app/edits/edit_form.h"
 
+#include <algorithm>
+
 class QCheckBox;
 class QComboBox;
 class QDoubleSpinBox;
@@ -37,25 +39,69 @@ protected:
 Seconds secondsOf(const QDoubleSpinBox& minutes);
 void showMinutes(QDoubleSpinBox& field, Seconds value);
 
-/// The row of that id in `rows`, null = none.
-template <class Row, class RowId>
-const Row* rowOf(const std::vector<Row>& rows, const RowId& id) {
-    for (const Row& row : rows) {
-        if (row.id == id) return &row;
-    }
-    return nullptr;
-}
+/// A form for the rows of one of the centre's lists.
+template <class T>
+class CentreRowForm : public CentreForm {
+public:
+    using Rows = std::vector<T> Centre::*;
 
-/// `row` in place of the one with its id, or behind all.
-template <class Row>
-void put(std::vector<Row>& rows, const Row& row) {
-    for (Row& old : rows) {
-        if (old.id == row.id) {
-            old = row;
-            return;
-        }
+    void create() {
+        m_isNew = true;
+        m_loaded = blank();
+        m_loaded.id = {session().newOperation().value};
+        open(title());
     }
-    rows.push_back(row);
-}
+    void edit(const decltype(T::id)& id) {
+        m_isNew = false;
+        m_loaded.id = id;
+        if (!stored()) return;
+        m_loaded = *stored();
+        open(title());
+    }
+
+protected:
+    CentreRowForm(Session& session, Rows rows, QWidget* parent) : CentreForm(session, parent), m_rows(rows) {}
+
+    virtual T blank() const { return {}; }
+    virtual void fill(const T& row) = 0;  ///< the fields
+    virtual T draft() const = 0;          ///< from the fields
+    virtual QString title() const = 0;
+    virtual QString deedName(const T& made) const = 0;
+
+    bool isNew() const { return m_isNew; }
+    const T& loaded() const { return m_loaded; }
+    /// The centre with the row in place of the one with its id, or behind all.
+    Centre centreWith(const T& row) const {
+        Centre centre = session().season().centre;
+        std::vector<T>& rows = centre.*m_rows;
+        const auto old = std::find_if(rows.begin(), rows.end(), [&](const T& one) { return one.id == m_loaded.id; });
+        if (old == rows.end())
+            rows.push_back(row);
+        else
+            *old = row;
+        return centre;
+    }
+
+    bool isOther() const override { return !m_isNew && (!stored() || stored()->version != m_loaded.version); }
+    void reload() override {
+        if (stored()) m_loaded = *stored();
+        fill(m_loaded);
+    }
+    bool store() override {
+        const T made = draft();
+        return session().apply(deedName(made), {RowChange<T>{m_isNew ? std::nullopt : std::optional(m_loaded), made}});
+    }
+
+private:
+    const T* stored() const {
+        const std::vector<T>& rows = session().season().centre.*m_rows;
+        const auto found = std::find_if(rows.begin(), rows.end(), [this](const T& row) { return row.id == m_loaded.id; });
+        return found == rows.end() ? nullptr : &*found;
+    }
+
+    Rows m_rows;
+    bool m_isNew = false;
+    T m_loaded;
+};
 
 }  // namespace laneward

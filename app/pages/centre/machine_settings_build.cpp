@@ -25,7 +25,7 @@ constexpr double mostPercent = 9'999;
 
 }  // namespace
 
-MachineSettingsForm::MachineSettingsForm(Session& session, QWidget* parent) : CentreForm(session, parent) {
+MachineSettingsForm::MachineSettingsForm(Session& session, QWidget* parent) : CentreRowForm(session, &Centre::machines, parent) {
     m_name = lineField("machineName", limits::nameLength + 1);
     addRow(tr("&Name:"), m_name, {"centre.no-name", "centre.name-too-long", "centre.name-twice"});
     m_attended = addCheck("machineAttended", tr("needs a person beside it while it is out"), {});

@@ -23,22 +23,6 @@ Microlitres volumeOf(const QuantityBox& field) { return {field.amount().value}; 
 
 }  // namespace
 
-void MachineSettingsForm::create() {
-    m_isNew = true;
-    m_loaded = Machine{};
-    m_loaded.id = {session().newOperation().value};
-    open(tr("A new machine"));
-}
-
-void MachineSettingsForm::edit(const MachineId& machine) {
-    m_isNew = false;
-    m_loaded.id = machine;
-    if (!stored()) return;
-    open(shown(stored()->name));
-}
-
-const Machine* MachineSettingsForm::stored() const { return findMachine(session().season().centre, m_loaded.id); }
-
 /// What is stocked of that kind is offered; anything else can be typed.
 void MachineSettingsForm::showProducts(const Tank& tank, SupplyKind kind, const QString& product) {
     tank.product->clear();
@@ -48,16 +32,15 @@ void MachineSettingsForm::showProducts(const Tank& tank, SupplyKind kind, const 
     tank.product->setEditText(product);
 }
 
-void MachineSettingsForm::reload() {
-    if (stored()) m_loaded = *stored();
-    const MachineCapacity& holds = m_loaded.capacity;
-    m_name->setText(m_loaded.name);
-    m_attended->setChecked(m_loaded.attended);
+void MachineSettingsForm::fill(const Machine& machine) {
+    const MachineCapacity& holds = machine.capacity;
+    m_name->setText(machine.name);
+    m_attended->setChecked(machine.attended);
     for (size_t slot = 0; slot < m_conditioner.size(); ++slot) {
-        showProducts(m_conditioner[slot], SupplyKind::Conditioner, m_loaded.conditioners[slot]);
+        showProducts(m_conditioner[slot], SupplyKind::Conditioner, machine.conditioners[slot]);
         m_conditioner[slot].holds->setAmount(amountOf(holds.conditioner[slot]));
     }
-    showProducts(m_cleaner, SupplyKind::Cleaner, m_loaded.cleaner);
+    showProducts(m_cleaner, SupplyKind::Cleaner, machine.cleaner);
     m_cleaner.holds->setAmount(amountOf(holds.cleaner));
     m_waste->setAmount(amountOf(holds.waste));
     m_percent->setValue(holds.conditionerPermille / permillePerPercent);
@@ -66,17 +49,16 @@ void MachineSettingsForm::reload() {
     m_lanesPerCharge->setValue(holds.lanesPerCharge);
     m_spares->setValue(holds.sparePacks);
     for (size_t t = 0; t < m_lane.size(); ++t)
-        m_lane[t]->setValue(int(m_loaded.times.lane[t].value));
-    m_perTenFeet->setValue(int(m_loaded.times.perTenFeet.value));
-    m_next->setValue(int(m_loaded.times.nextLane.value));
-    m_cross->setValue(int(m_loaded.times.crossLane.value));
+        m_lane[t]->setValue(int(machine.times.lane[t].value));
+    m_perTenFeet->setValue(int(machine.times.perTenFeet.value));
+    m_next->setValue(int(machine.times.nextLane.value));
+    m_cross->setValue(int(machine.times.crossLane.value));
     for (const TimeField& field : m_times)
-        showMinutes(*field.minutes, m_loaded.times.*field.time);
-    showBars();
+        showMinutes(*field.minutes, machine.times.*field.time);
+    showBars(machine.bars);
 }
 
-void MachineSettingsForm::showBars() {
-    const Bars& bars = m_loaded.bars;
+void MachineSettingsForm::showBars(const Bars& bars) {
     m_barredLanes->setText(bars.lanes.text());
     for (size_t t = 0; t < m_barredTreatments.size(); ++t)
         m_barredTreatments[t]->setChecked(std::count(bars.treatments.begin(), bars.treatments.end(), Treatment(t)) > 0);
@@ -90,8 +72,6 @@ void MachineSettingsForm::showBars() {
         item->setCheckState(barred ? Qt::Checked : Qt::Unchecked);
     }
 }
-
-bool MachineSettingsForm::isOther() const { return !m_isNew && (!stored() || stored()->version != m_loaded.version); }
 
 Bars MachineSettingsForm::bars() const {
     Bars bars;
@@ -107,7 +87,7 @@ Bars MachineSettingsForm::bars() const {
 }
 
 MachineCapacity MachineSettingsForm::capacity() const {
-    MachineCapacity holds = m_loaded.capacity;
+    MachineCapacity holds = loaded().capacity;
     for (size_t slot = 0; slot < m_conditioner.size(); ++slot)
         holds.conditioner[slot] = volumeOf(*m_conditioner[slot].holds);
     holds.cleaner = volumeOf(*m_cleaner.holds);
@@ -121,7 +101,7 @@ MachineCapacity MachineSettingsForm::capacity() const {
 }
 
 Machine MachineSettingsForm::draft() const {
-    Machine machine = m_loaded;
+    Machine machine = loaded();
     machine.name = m_name->text().trimmed();
     machine.attended = m_attended->isChecked();
     for (size_t slot = 0; slot < m_conditioner.size(); ++slot)
@@ -140,18 +120,16 @@ Machine MachineSettingsForm::draft() const {
 }
 
 std::vector<Finding> MachineSettingsForm::faults() const {
-    Centre centre = session().season().centre;
-    put(centre.machines, draft());
-    std::vector<Finding> found = newFaults(centre);
+    std::vector<Finding> found = newFaults(centreWith(draft()));
     if (const Result<LaneSet> lanes = LaneSet::parse(m_barredLanes->text()); !lanes && !m_barredLanes->text().trimmed().isEmpty())
         found.push_back(lanes.error().finding);
     return found;
 }
 
-bool MachineSettingsForm::store() {
-    if (m_isNew)
-        return session().apply(tr("New machine: %1").arg(shown(draft().name)), {RowChange<Machine>{std::nullopt, draft()}});
-    return session().apply(tr("Change the machine %1").arg(shown(m_loaded.name)), {RowChange<Machine>{m_loaded, draft()}});
+QString MachineSettingsForm::title() const { return isNew() ? tr("A new machine") : shown(loaded().name); }
+
+QString MachineSettingsForm::deedName(const Machine& made) const {
+    return isNew() ? tr("New machine: %1").arg(shown(made.name)) : tr("Change the machine %1").arg(shown(loaded().name));
 }
 
 }  // namespace laneward

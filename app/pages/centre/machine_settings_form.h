@@ -14,14 +14,11 @@ namespace laneward {
 
 class QuantityBox;
 
-class MachineSettingsForm : public CentreForm {
+class MachineSettingsForm : public CentreRowForm<Machine> {
     Q_OBJECT
 
 public:
     explicit MachineSettingsForm(Session& session, QWidget* parent = nullptr);
-
-    void create();
-    void edit(const MachineId& machine);
 
 private:
     /// A tank: what is in it and how much it holds.
@@ -44,18 +41,15 @@ private:
     void buildTimes();
     void buildBars();
     void showProducts(const Tank& tank, SupplyKind kind, const QString& product);
-    void showBars();
-    const Machine* stored() const;
+    void showBars(const Bars& bars);
     Bars bars() const;
     MachineCapacity capacity() const;
-    Machine draft() const;
+    void fill(const Machine& machine) override;
+    Machine draft() const override;
+    QString title() const override;
+    QString deedName(const Machine& made) const override;
     std::vector<Finding> faults() const override;
-    bool store() override;
-    bool isOther() const override;
-    void reload() override;
 
-    bool m_isNew = false;
-    Machine m_loaded;
     QLineEdit* m_name = nullptr;
     QCheckBox* m_attended = nullptr;
     std::array<Tank, conditionerSlots> m_conditioner{};

@@ -10,7 +10,7 @@
 
 namespace laneward {
 
-OutageForm::OutageForm(Session& session, QWidget* parent) : CentreForm(session, parent) {
+OutageForm::OutageForm(Session& session, QWidget* parent) : CentreRowForm(session, &Centre::outages, parent) {
     build();
     finish();
     connect(m_what, &QComboBox::currentIndexChanged, this, &OutageForm::showFields);
@@ -36,36 +36,24 @@ void OutageForm::build() {
     addRow(tr("N&ote:"), m_note, {});
 }
 
-void OutageForm::create() {
-    m_isNew = true;
-    m_loaded = Outage{};
-    m_loaded.id = {session().newOperation().value};
-    m_loaded.begin = session().now();
-    open(tr("Out of service"));
+Outage OutageForm::blank() const {
+    Outage outage;
+    outage.begin = session().now();
+    return outage;
 }
 
-void OutageForm::edit(const OutageId& outage) {
-    m_isNew = false;
-    m_loaded.id = outage;
-    if (!stored()) return;
-    open(CentreRows::outageName(*stored(), session().season().centre));
-}
-
-const Outage* OutageForm::stored() const { return rowOf(session().season().centre.outages, m_loaded.id); }
-
-void OutageForm::reload() {
-    if (stored()) m_loaded = *stored();
+void OutageForm::fill(const Outage& outage) {
     const Centre& centre = session().season().centre;
     m_what->clear();
     m_what->addItem(tr("lanes"), QString());
     for (const Machine& machine : centre.machines)
         m_what->addItem(shown(machine.name), machine.id.value);
-    m_what->setCurrentIndex(std::max(0, m_what->findData(m_loaded.machine ? m_loaded.machine->value : QString())));
-    m_lanes->setText(m_loaded.lanes.text());
-    setMoment(*m_begin, m_loaded.begin, session().zone());
-    m_open->setChecked(!m_loaded.end);
-    setMoment(*m_end, m_loaded.end.value_or(session().now() + hours(24)), session().zone());
-    m_note->setText(m_loaded.note);
+    m_what->setCurrentIndex(std::max(0, m_what->findData(outage.machine ? outage.machine->value : QString())));
+    m_lanes->setText(outage.lanes.text());
+    setMoment(*m_begin, outage.begin, session().zone());
+    m_open->setChecked(!outage.end);
+    setMoment(*m_end, outage.end.value_or(session().now() + hours(24)), session().zone());
+    m_note->setText(outage.note);
     showFields();
 }
 
@@ -74,15 +62,13 @@ void OutageForm::showFields() {
     setRowVisible(m_end, !m_open->isChecked());
 }
 
-bool OutageForm::isOther() const { return !m_isNew && (!stored() || stored()->version != m_loaded.version); }
-
 /// Times that nobody typed over stay as they are, to the second.
 Outage OutageForm::draft() const {
     const auto timeOf = [this](const QDateTimeEdit& field, Instant before) {
         const Instant typed = momentOf(field, session().zone());
         return typed.seconds / 60 == before.seconds / 60 ? before : typed;
     };
-    Outage outage = m_loaded;
+    Outage outage = loaded();
     const QString machine = m_what->currentData().toString();
     outage.machine.reset();
     outage.lanes = {};
@@ -91,9 +77,9 @@ Outage OutageForm::draft() const {
     } else if (const Result<LaneSet> lanes = LaneSet::parse(m_lanes->text())) {
         outage.lanes = *lanes;
     }
-    outage.begin = timeOf(*m_begin, m_loaded.begin);
+    outage.begin = timeOf(*m_begin, loaded().begin);
     outage.end.reset();
-    if (!m_open->isChecked()) outage.end = timeOf(*m_end, m_loaded.end.value_or(Instant{}));
+    if (!m_open->isChecked()) outage.end = timeOf(*m_end, loaded().end.value_or(Instant{}));
     outage.note = m_note->text().trimmed();
     return outage;
 }
@@ -105,17 +91,16 @@ std::vector<Finding> OutageForm::faults() const {
         if (m_lanes->text().trimmed().isEmpty()) return {{Severity::Fault, "outage.nothing", {}, {}}};
         if (!lanes) return {lanes.error().finding};
     }
-    Centre centre = session().season().centre;
-    made.id = {CentreRows::outageName(made, centre)};  // it is named by what it is about
-    if (!m_isNew) std::erase_if(centre.outages, [this](const Outage& outage) { return outage.id == m_loaded.id; });
-    centre.outages.push_back(made);
-    return newFaults(centre);
+    made.id = {CentreRows::outageName(made, session().season().centre)};  // it is named by what it is about
+    return newFaults(centreWith(made));
 }
 
-bool OutageForm::store() {
-    const Outage made = draft();
-    const QString name = tr("Out of service: %1").arg(CentreRows::outageName(made, session().season().centre));
-    return session().apply(name, {RowChange<Outage>{m_isNew ? std::nullopt : std::optional(m_loaded), made}});
+QString OutageForm::title() const {
+    return isNew() ? tr("Out of service") : CentreRows::outageName(loaded(), session().season().centre);
+}
+
+QString OutageForm::deedName(const Outage& made) const {
+    return tr("Out of service: %1").arg(CentreRows::outageName(made, session().season().centre));
 }
 
 }  // namespace laneward

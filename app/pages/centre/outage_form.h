@@ -7,27 +7,22 @@ class QDateTimeEdit;
 
 namespace laneward {
 
-class OutageForm : public CentreForm {
+class OutageForm : public CentreRowForm<Outage> {
     Q_OBJECT
 
 public:
     explicit OutageForm(Session& session, QWidget* parent = nullptr);
 
-    void create();
-    void edit(const OutageId& outage);
-
 private:
     void build();
     void showFields();
-    const Outage* stored() const;
-    Outage draft() const;
+    Outage blank() const override;
+    void fill(const Outage& outage) override;
+    Outage draft() const override;
+    QString title() const override;
+    QString deedName(const Outage& made) const override;
     std::vector<Finding> faults() const override;
-    bool store() override;
-    bool isOther() const override;
-    void reload() override;
 
-    bool m_isNew = false;
-    Outage m_loaded;
     QComboBox* m_what = nullptr;  ///< lanes, or a machine by its id
     QLineEdit* m_lanes = nullptr;
     QDateTimeEdit* m_begin = nullptr;

@@ -5,25 +5,19 @@
 
 namespace laneward {
 
-class PersonForm : public CentreForm {
+class PersonForm : public CentreRowForm<Person> {
     Q_OBJECT
 
 public:
     explicit PersonForm(Session& session, QWidget* parent = nullptr);
 
-    void create();
-    void edit(const PersonId& person);
-
 private:
-    const Person* stored() const;
-    Person draft() const;
+    void fill(const Person& person) override;
+    Person draft() const override;
+    QString title() const override;
+    QString deedName(const Person& made) const override;
     std::vector<Finding> faults() const override;
-    bool store() override;
-    bool isOther() const override;
-    void reload() override;
 
-    bool m_isNew = false;
-    Person m_loaded;
     QLineEdit* m_name = nullptr;
     QComboBox* m_role = nullptr;
     QCheckBox* m_active = nullptr;

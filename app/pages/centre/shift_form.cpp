@@ -19,7 +19,7 @@ constexpr int wideField = 420;
 
 }  // namespace
 
-ShiftForm::ShiftForm(Session& session, QWidget* parent) : CentreForm(session, parent) {
+ShiftForm::ShiftForm(Session& session, QWidget* parent) : CentreRowForm(session, &Centre::shifts, parent) {
     m_name = lineField("shiftName", limits::nameLength + 1);
     addRow(tr("&Name:"), m_name, {"centre.no-name", "centre.name-too-long", "centre.name-twice"});
     buildWhen();
@@ -68,41 +68,22 @@ void ShiftForm::buildRest() {
     }
 }
 
-void ShiftForm::create() {
-    m_isNew = true;
-    m_loaded = Shift{};
-    m_loaded.id = {session().newOperation().value};
-    open(tr("A new shift"));
-}
-
-void ShiftForm::edit(const ShiftId& shift) {
-    m_isNew = false;
-    m_loaded.id = shift;
-    if (!stored()) return;
-    open(shown(stored()->name));
-}
-
-const Shift* ShiftForm::stored() const { return rowOf(session().season().centre.shifts, m_loaded.id); }
-
-void ShiftForm::reload() {
-    if (stored()) m_loaded = *stored();
-    m_name->setText(m_loaded.name);
+void ShiftForm::fill(const Shift& shift) {
+    m_name->setText(shift.name);
     for (size_t day = 0; day < m_days.size(); ++day)
-        m_days[day]->setChecked(m_loaded.weekdays & (1U << day));
-    m_begin->setTime(m_loaded.begin);
-    m_end->setTime(m_loaded.end);
-    m_people->setValue(m_loaded.people);
-    showMinutes(*m_before, m_loaded.overtimeBefore);
-    showMinutes(*m_after, m_loaded.overtimeAfter);
-    m_daysOff->setText(datesText(m_loaded.daysOff));
-    m_extraDays->setText(datesText(m_loaded.extraDays));
+        m_days[day]->setChecked(shift.weekdays & (1U << day));
+    m_begin->setTime(shift.begin);
+    m_end->setTime(shift.end);
+    m_people->setValue(shift.people);
+    showMinutes(*m_before, shift.overtimeBefore);
+    showMinutes(*m_after, shift.overtimeAfter);
+    m_daysOff->setText(datesText(shift.daysOff));
+    m_extraDays->setText(datesText(shift.extraDays));
 }
-
-bool ShiftForm::isOther() const { return !m_isNew && (!stored() || stored()->version != m_loaded.version); }
 
 Shift ShiftForm::draft() const {
     const QLocale locale = session().speech().locale;
-    Shift shift = m_loaded;
+    Shift shift = loaded();
     shift.name = m_name->text().trimmed();
     shift.weekdays = 0;
     for (size_t day = 0; day < m_days.size(); ++day) {
@@ -119,9 +100,7 @@ Shift ShiftForm::draft() const {
 }
 
 std::vector<Finding> ShiftForm::faults() const {
-    Centre centre = session().season().centre;
-    put(centre.shifts, draft());
-    std::vector<Finding> found = newFaults(centre);
+    std::vector<Finding> found = newFaults(centreWith(draft()));
     const QString example = QDate(session().today().year(), 12, 24).toString(Qt::ISODate);
     for (const auto& [field, rule] :
          {std::pair{m_daysOff, "shift.days-off-unreadable"}, std::pair{m_extraDays, "shift.extra-days-unreadable"}}) {
@@ -132,9 +111,10 @@ std::vector<Finding> ShiftForm::faults() const {
     return found;
 }
 
-bool ShiftForm::store() {
-    if (m_isNew) return session().apply(tr("New shift: %1").arg(shown(draft().name)), {RowChange<Shift>{std::nullopt, draft()}});
-    return session().apply(tr("Change the shift %1").arg(shown(m_loaded.name)), {RowChange<Shift>{m_loaded, draft()}});
+QString ShiftForm::title() const { return isNew() ? tr("A new shift") : shown(loaded().name); }
+
+QString ShiftForm::deedName(const Shift& made) const {
+    return isNew() ? tr("New shift: %1").arg(shown(made.name)) : tr("Change the shift %1").arg(shown(loaded().name));
 }
 
 }  // namespace laneward

@@ -7,27 +7,21 @@
 
 namespace laneward {
 
-class ShiftForm : public CentreForm {
+class ShiftForm : public CentreRowForm<Shift> {
     Q_OBJECT
 
 public:
     explicit ShiftForm(Session& session, QWidget* parent = nullptr);
 
-    void create();
-    void edit(const ShiftId& shift);
-
 private:
     void buildWhen();
     void buildRest();
-    const Shift* stored() const;
-    Shift draft() const;
+    void fill(const Shift& shift) override;
+    Shift draft() const override;
+    QString title() const override;
+    QString deedName(const Shift& made) const override;
     std::vector<Finding> faults() const override;
-    bool store() override;
-    bool isOther() const override;
-    void reload() override;
 
-    bool m_isNew = false;
-    Shift m_loaded;
     QLineEdit* m_name = nullptr;
     std::array<QCheckBox*, 7> m_days{};
     QTimeEdit* m_begin = nullptr;
