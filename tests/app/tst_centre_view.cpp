@@ -354,6 +354,56 @@ private Q_SLOTS:
             QVERIFY(!form->isOpen());
     }
 
+    /// Every page still says what matters when there is nothing to work with, or nobody.
+    void nothingToWorkWith() {
+        support::Evening evening;
+        MainWindow window(evening.clock);
+        QVERIFY(window.openCentre(evening.location()));
+        window.show();
+        QVERIFY(QTest::qWaitForWindowExposed(&window));
+        Session& session = window.workspace()->session();
+        session.setPerson({"ada"});
+        const auto showAll = [&] {
+            for (size_t page = 0; page < window.workspace()->pages().size(); ++page) {
+                window.workspace()->showPage(int(page));
+                QCoreApplication::processEvents();
+                QVERIFY(!window.workspace()->currentPage()->headline().isEmpty());
+            }
+            window.workspace()->showSheet(session.today());
+            window.workspace()->showGuide();
+            QTRY_VERIFY(!session.isSearching());
+            window.workspace()->showPage(0);
+        };
+        std::vector<Change> gone;
+        for (const Machine& machine : session.season().centre.machines)
+            gone.push_back(RowChange<Machine>{machine, std::nullopt});
+        QVERIFY(session.apply("No machine", std::move(gone)));
+        showAll();
+        const Plan& none = session.planOf(session.today());
+        QVERIFY(none.jobs.empty() && !none.unmet.empty());
+        QVERIFY2(window.workspace()->currentPage()->headline().contains("will not get"),
+                 qPrintable(window.workspace()->currentPage()->headline()));
+        session.undoStack().undo();
+        std::vector<Change> off;
+        for (const Shift& shift : session.season().centre.shifts)
+            off.push_back(RowChange<Shift>{shift, std::nullopt});
+        QVERIFY(session.apply("Nobody", std::move(off)));
+        showAll();
+        QVERIFY(session.planOf(session.today()).jobs.empty());
+        session.undoStack().undo();
+        QVERIFY(!session.planOf(session.today()).jobs.empty());
+        // A house that has become smaller than its events.
+        CentreFacts small = session.season().centre.facts;
+        small.lanes = 2;
+        small.zone = "America/St_Johns";
+        QVERIFY(session.apply("Small", {RowChange<CentreFacts>{session.season().centre.facts, small}}));
+        showAll();
+        for (const Job& job : session.planOf(session.today()).jobs)
+            QVERIFY(job.laneSet().last() <= 2);
+        session.undoStack().undo();
+        showAll();
+    }
+
     /// From the menu's key to the list, over Esc back to the page.
     void fromTheWindowAndBack() {
         support::DemoWindow demo;
