@@ -157,18 +157,37 @@ void TodayPage::buildJobRow(QVBoxLayout* column) {
 void TodayPage::buildPanels(QVBoxLayout* column) {
     m_panels = new QStackedWidget(this);
     m_panels->addWidget(m_details = new JobDetails(this));
-    m_run = new RunForm(session(), this);
-    m_incident = new IncidentForm(session(), this);
-    for (QWidget* form : {static_cast<QWidget*>(m_run), static_cast<QWidget*>(m_incident)}) {
-        auto* scroll = new QScrollArea(this);
-        scroll->setWidgetResizable(true);
-        scroll->setFrameShape(QFrame::NoFrame);
-        scroll->setFocusPolicy(Qt::NoFocus);
-        scroll->setWidget(form);
-        m_panels->addWidget(scroll);
+    for (QScrollArea** room : {&m_runRoom, &m_incidentRoom}) {
+        *room = new QScrollArea(this);
+        (*room)->setWidgetResizable(true);
+        (*room)->setFrameShape(QFrame::NoFrame);
+        (*room)->setFocusPolicy(Qt::NoFocus);
+        m_panels->addWidget(*room);
     }
     column->addWidget(m_panels, 3);
     column->addWidget(m_slip = new SlipPanel(session(), this));
+}
+
+/// Made when it is first wanted: the page comes up sooner.
+RunForm& TodayPage::runForm() {
+    if (!m_run) {
+        m_run = new RunForm(session(), this);
+        m_run->refresh();
+        m_runRoom->setWidget(m_run);
+        connect(m_run, &RunForm::finished, this, &TodayPage::finishRun);
+        connect(m_run, &RunForm::cancelled, this, &TodayPage::showDetails);
+    }
+    return *m_run;
+}
+
+IncidentForm& TodayPage::incidentForm() {
+    if (!m_incident) {
+        m_incident = new IncidentForm(session(), this);
+        m_incidentRoom->setWidget(m_incident);
+        connect(m_incident, &IncidentForm::finished, this, &TodayPage::finishIncident);
+        connect(m_incident, &IncidentForm::cancelled, this, &TodayPage::showDetails);
+    }
+    return *m_incident;
 }
 
 QWidget* TodayPage::buildSide() {
@@ -193,10 +212,6 @@ QWidget* TodayPage::buildSide() {
 }
 
 void TodayPage::connectPanels() {
-    connect(m_run, &RunForm::finished, this, &TodayPage::finishRun);
-    connect(m_run, &RunForm::cancelled, this, &TodayPage::showDetails);
-    connect(m_incident, &IncidentForm::finished, this, &TodayPage::finishIncident);
-    connect(m_incident, &IncidentForm::cancelled, this, &TodayPage::showDetails);
     connect(m_shortfalls, &ShortfallList::eventWanted, this, &Page::eventWanted);
     connect(m_followUps, &FollowUpList::answerWanted, this, &TodayPage::followUp);
 }

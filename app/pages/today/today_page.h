@@ -15,6 +15,7 @@ class QCheckBox;
 class QHBoxLayout;
 class QPushButton;
 class QSortFilterProxyModel;
+class QScrollArea;
 class QStackedWidget;
 class QTableView;
 class QTimer;
@@ -65,6 +66,8 @@ private:
     void buildJobRow(QVBoxLayout* column);
     void buildPanels(QVBoxLayout* column);
     QWidget* buildSide();
+    RunForm& runForm();
+    IncidentForm& incidentForm();
     QPushButton* buttonFor(QAction* action, const QString& name);
     void saveCsv(const QByteArray& csv);
     void connectPanels();
@@ -89,8 +92,10 @@ private:
     QStackedWidget* m_panels = nullptr;
     JobDetails* m_details = nullptr;
     QTimer* m_tellSoon = nullptr;
-    RunForm* m_run = nullptr;
-    IncidentForm* m_incident = nullptr;
+    QScrollArea* m_runRoom = nullptr;
+    QScrollArea* m_incidentRoom = nullptr;
+    RunForm* m_run = nullptr;            ///< once it was wanted
+    IncidentForm* m_incident = nullptr;  ///< likewise
     SlipPanel* m_slip = nullptr;
     ShortfallList* m_shortfalls = nullptr;
     FollowUpList* m_followUps = nullptr;

@@ -53,7 +53,7 @@ void TodayPage::refresh() {
     const QModelIndex selected = m_table->currentIndex();
     selectRow(row);
     if (m_table->currentIndex() == selected) showSelected();  // otherwise the table's selection has shown it
-    m_run->refresh();
+    if (m_run) m_run->refresh();
     m_slip->refresh();
     refreshSide();
 }
@@ -172,18 +172,18 @@ void TodayPage::recordWithChanges() {
     m_selectedPlanned = rowAt(m_table->currentIndex())->planned;
     m_correcting = runOf(session().season(), *selected);
     m_panels->setCurrentIndex(RunPanel);
-    m_run->begin(selected);
+    runForm().begin(selected);
 }
 
 void TodayPage::recordUnplanned() {
     m_correcting.reset();
     m_panels->setCurrentIndex(RunPanel);
-    m_run->begin(std::nullopt);
+    runForm().begin(std::nullopt);
 }
 
 void TodayPage::recordIncident() {
     m_panels->setCurrentIndex(IncidentPanel);
-    m_incident->begin();
+    incidentForm().begin();
 }
 
 void TodayPage::finishRun(const RunAccount& account, const std::optional<Incident>& incident) {
@@ -194,7 +194,7 @@ void TodayPage::finishRun(const RunAccount& account, const std::optional<Inciden
 
 void TodayPage::followUp(const FollowUp& open) {
     m_panels->setCurrentIndex(IncidentPanel);
-    m_incident->answer(open);
+    incidentForm().answer(open);
 }
 
 void TodayPage::finishIncident(const Incident& incident, const std::optional<Outage>& outage) {
