@@ -4980,6 +4980,10 @@
         <source>looking for a better plan…</source>
         <translation>ein besserer Plan wird gesucht …</translation>
     </message>
+    <message>
+        <source>The centre is made. Next: what its machines hold and how long they take (Ctrl+,), then the events (Ctrl+2).</source>
+        <translation>Das Haus ist angelegt. Als Nächstes: was seine Maschinen fassen und wie lange sie brauchen (Strg+,), dann die Veranstaltungen (Strg+2).</translation>
+    </message>
 </context>
 <context>
     <name>laneward::Menus</name>

@@ -2,6 +2,7 @@
 
 #include "app/edits/undoable_step.h"
 
+#include <QTimer>
 #include <QUuid>
 
 #include <algorithm>
@@ -108,7 +109,7 @@ const Plan& Session::planAtOnce(const DateRange& range) {
     found = m_memo->plans.emplace(key, Memo::Known{std::move(first), isLast}).first;
     if (!isLast) {
         m_memo->wanted.push_back(key);
-        QMetaObject::invokeMethod(this, &Session::searchNext, Qt::QueuedConnection);  // once this one is shown
+        QTimer::singleShot(0, this, &Session::searchNext);  // once this one is shown: timers come after what is to be painted
     }
     return found->second.plan;
 }

@@ -193,7 +193,9 @@ void MainWindow::setUpCentre(const SetUp& setUp) {
     const CentreFile content{newCentre(setUp, [] { return QUuid::createUuid().toString(QUuid::WithoutBraces); }), {}};
     const Location location{Location::Kind::Sqlite, path, {}};
     if (const Outcome made = makeCentre(location, content, m_clock.now()); !made) return problem(words(made.error()));
-    openCentre(location);
+    if (openCentre(location))
+        m_workspace->showMessage(
+            tr("The centre is made. Next: what its machines hold and how long they take (Ctrl+,), then the events (Ctrl+2)."));
 }
 
 }  // namespace laneward

@@ -2,6 +2,7 @@
 #include "app/window/centre_making.h"
 #include "app/window/first_page.h"
 #include "app/window/main_window.h"
+#include "app/window/message_bar.h"
 #include "app/window/setup_form.h"
 #include "core/base/clock.h"
 #include "tests/support/evening.h"
@@ -86,6 +87,7 @@ void FirstStartTest::setsUpACentre() {
     QCOMPARE(session.season().centre.facts.name, QString("Teal Street <b>"));
     QVERIFY(session.planOf(session.today()).jobs.empty());
     QVERIFY(window.workspace()->pages().front()->headline().contains("no lane needs a treatment"));
+    QTRY_VERIFY(window.workspace()->findChild<MessageBar*>()->text().contains("Ctrl+,"));
     QVERIFY(session.record("Note", {HandOver{{}, session.today(), session.now(), {}, "first", {}}}));
     QCOMPARE(session.person()->name, QString("Ida"));
 }
