@@ -43,7 +43,7 @@ struct PlanTask {
 
 Plan plan(const PlanTask& task, PlanMemo& memo);
 
-/// At once: few nodes a day, whatever the task allows, and no remedies. What `searched` knows of the task's own nodes is taken from it.
+/// At once: few nodes a day and no remedies. What `searched` knows of days with the task's own nodes is taken from it.
 Plan firstPlan(const PlanTask& task, PlanMemo& memo, const PlanMemo* searched = nullptr);
 /// plan() would say the same as this first one: every day is proven, and nothing asks for remedies.
 bool isLastWord(const Plan& first);
